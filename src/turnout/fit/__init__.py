@@ -1,0 +1,1 @@
+"""Numbers, space, time and kit become a fitted evening that says why."""

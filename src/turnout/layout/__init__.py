@@ -1,0 +1,1 @@
+"""Where everything stands, and what is laid, lifted or left between parts."""

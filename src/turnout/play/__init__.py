@@ -1,0 +1,1 @@
+"""Simulated players play the sentences: scene, kernel, recording."""

@@ -1,0 +1,1 @@
+"""Parts and minutes of an hour."""
