@@ -1,0 +1,154 @@
+"""Where everybody stands when play starts: one start spot per player, drawn on the card and taken up in play."""
+
+import math
+from collections.abc import Iterable
+
+from turnout.practice.meaning import table
+from turnout.practice.model import Group, Place
+from turnout.practice.setup import Setup
+from turnout.practice.table import Row
+
+Spot = tuple[float, float]
+EDGE_OUT_M = 0.5  # an edge player stands this far outside the line, own choice
+ROWS = {
+    1: (1,), 2: (2,), 3: (1, 2), 4: (1, 2, 1), 5: (2, 1, 2), 6: (2, 2, 2), 7: (2, 3, 2), 8: (3, 2, 3), 9: (3, 3, 3),
+    10: (3, 4, 3), 11: (4, 4, 3),
+}  # players a side -> rows from the back, own choice  # fmt: skip
+
+
+def starts(setup: Setup) -> dict[str, tuple[Spot, ...]]:
+    """Start spots (x_m, y_m) per group key, in the practice's own coordinates."""
+    rows = table(setup.practice)
+    spots = _edge_spots(setup)
+    rank: dict[str, int] = {}
+    for group in setup.practice.groups:
+        if group.key in spots:
+            continue
+        place = setup.place(_start_place(group, rows))
+        axis = attack_axis(setup, group.side, rows)
+        number = setup.count(group.key)
+        order = rank.setdefault(place.name, 0)
+        rank[place.name] += 1
+        if axis is not None:
+            spots[group.key] = _formation(place, number, axis)
+        elif _is_neutral(group, rows) and any(attack_axis(setup, side, rows) for side in setup.practice.sides):
+            spots[group.key] = _line(place, number, setup)
+        else:
+            spots[group.key] = _ring(place, number, order)
+    return spots
+
+
+def attack_axis(setup: Setup, side: str, rows: Iterable[Row]) -> tuple[float, float] | None:
+    """Unit vector towards the place a side attacks, or None when it attacks none."""
+    field = setup.field
+    for row in rows:
+        if row.do == "attacks" and row.who.side == side and row.where is not None:
+            place = setup.place(row.where.place)
+            dx, dy = place.x_m - field.x_m, place.y_m - field.y_m
+            length = math.hypot(dx, dy)
+            return (dx / length, dy / length) if length > 0 else None
+    return None
+
+
+def perimeter_point(place: Place, share: float, out_m: float = EDGE_OUT_M) -> Spot:
+    """The point a share (0 to 1) of the way round a place, clockwise from the middle of its north side."""
+    if place.kind == "circle":
+        angle = math.pi / 2 - 2 * math.pi * share
+        radius = place.across_m / 2 + out_m
+        return place.x_m + radius * math.cos(angle), place.y_m + radius * math.sin(angle)
+    across, up = place.across_m, place.up_m
+    along = (share % 1.0) * 2 * (across + up) + across / 2
+    for length, corner, step, out in (
+        (across, (-across / 2, up / 2), (1, 0), (0, 1)),
+        (up, (across / 2, up / 2), (0, -1), (1, 0)),
+        (across, (across / 2, -up / 2), (-1, 0), (0, -1)),
+        (up, (-across / 2, -up / 2), (0, 1), (-1, 0)),
+        (across, (-across / 2, up / 2), (1, 0), (0, 1)),
+    ):
+        if along <= length:
+            x = corner[0] + step[0] * along + out[0] * out_m
+            return place.x_m + x, place.y_m + corner[1] + step[1] * along + out[1] * out_m
+        along -= length
+    return place.x_m, place.y_m + up / 2 + out_m
+
+
+def edge_order(counts: Iterable[tuple[str, int]]) -> list[str]:
+    """Groups sharing one edge, dealt round it as evenly as their numbers allow."""
+    dealt = sorted(
+        ((index + 0.5) / count, order, key) for order, (key, count) in enumerate(counts) for index in range(count)
+    )
+    return [key for _, _, key in dealt]
+
+
+def _edge_spots(setup: Setup) -> dict[str, tuple[Spot, ...]]:
+    spots: dict[str, tuple[Spot, ...]] = {}
+    edges = [group for group in setup.practice.groups if group.home.on_edge]
+    for name in dict.fromkeys(group.home.place for group in edges):
+        sharing = [(group.key, setup.count(group.key)) for group in edges if group.home.place == name]
+        order = edge_order(sharing)
+        points = [perimeter_point(setup.place(name), index / len(order)) for index in range(len(order))]
+        for key, _ in sharing:
+            spots[key] = tuple(point for point, owner in zip(points, order, strict=True) if owner == key)
+    return spots
+
+
+def _start_place(group: Group, rows: Iterable[Row]) -> str:
+    for row in rows:
+        always = row.while_ is None and row.until is None
+        if row.do == "stay in" and always and row.where is not None and row.where.how == "in" and _about(row, group):
+            return row.where.place
+    return group.home.place
+
+
+def _about(row: Row, group: Group) -> bool:
+    if row.who.kind == "everyone":
+        return True
+    same_side = row.who.side in (None, group.side)
+    return same_side and row.who.role in (None, group.role or group.side)
+
+
+def _is_neutral(group: Group, rows: Iterable[Row]) -> bool:
+    return any(row.do == "plays for" and _about(row, group) for row in rows)
+
+
+def _ring(place: Place, number: int, order: int) -> tuple[Spot, ...]:
+    """Evenly round the middle: the first group wide, later groups closer in and turned between them."""
+    if number == 0:
+        return ()
+    share = 0.68 if order == 0 else 0.34
+    if number == 1:
+        share *= 0.35
+    turn = math.pi / 2 + (math.pi / number if order else 0.0)
+    angles = [turn - 2 * math.pi * index / number for index in range(number)]
+    reach_x, reach_y = place.across_m / 2 * share, place.up_m / 2 * share
+    return tuple((place.x_m + reach_x * math.cos(a), place.y_m + reach_y * math.sin(a)) for a in angles)
+
+
+def _formation(place: Place, number: int, axis: tuple[float, float]) -> tuple[Spot, ...]:
+    """Rows in the side's own half, the back row first."""
+    rows = ROWS.get(number, ()) or _even_rows(number)
+    spots = []
+    for index, width in enumerate(rows):
+        depth = -0.78 + 0.66 * (index / max(1, len(rows) - 1)) if len(rows) > 1 else -0.4
+        for column in range(width):
+            across = (column + 0.5) / width * 1.7 - 0.85 if width > 1 else 0.0
+            spots.append(_along(place, axis, depth, across))
+    return tuple(spots)
+
+
+def _even_rows(number: int) -> tuple[int, ...]:
+    return (number // 3 + (number % 3 > 0), number // 3 + (number % 3 > 1), number // 3) if number else ()
+
+
+def _along(place: Place, axis: tuple[float, float], depth: float, across: float) -> Spot:
+    half_x, half_y = place.across_m / 2, place.up_m / 2
+    x = place.x_m + (axis[0] * depth - axis[1] * across) * half_x
+    y = place.y_m + (axis[1] * depth + axis[0] * across) * half_y
+    return x, y
+
+
+def _line(place: Place, number: int, setup: Setup) -> tuple[Spot, ...]:
+    """Neutrals of a directional game: a line across the middle, between the sides."""
+    return tuple(
+        (place.x_m + ((index + 0.5) / number - 0.5) * place.across_m * 0.8, place.y_m) for index in range(number)
+    )
