@@ -1,0 +1,36 @@
+"""Which files to check, and what is wrong with them."""
+
+from pathlib import Path
+
+from turnout.problems import Problem
+
+ENDINGS = (".yaml", ".yml")
+
+
+def files_of(paths: list[Path]) -> tuple[list[Path], list[Problem]]:
+    """The files meant by files and folders, in order; a path that leads nowhere is a problem."""
+    files: list[Path] = []
+    problems: list[Problem] = []
+    for path in paths:
+        found = sorted(inner for inner in path.rglob("*") if inner.suffix in ENDINGS) if path.is_dir() else [path]
+        files += [file for file in found if file.is_file()]
+        if not found:
+            problems.append(Problem(str(path), None, None, "a folder", "it holds no .yaml file to check"))
+        elif not path.exists():
+            problems.append(no_such_file(path))
+    return list(dict.fromkeys(files)), problems
+
+
+def no_such_file(path: Path) -> Problem:
+    """A path that leads nowhere, with the nearest name beside it."""
+    from turnout.evening.values import nearest
+
+    beside = [inner.name for inner in path.parent.iterdir()] if path.parent.is_dir() else []
+    return Problem(str(path), None, None, path.name, "there is no such file", nearest(path.name, beside))
+
+
+def check_files(files: list[Path]) -> list[Problem]:
+    """Everything wrong in the files, each file read as what it is."""
+    from turnout.practice.check import check_file
+
+    return [problem for file in files for problem in check_file(file)]

@@ -1,0 +1,62 @@
+"""Files written whole or not at all."""
+
+import os
+import secrets
+from collections.abc import Callable, Mapping
+from pathlib import Path
+
+from turnout.problems import BadInput, Problem
+
+
+def write_whole(path: Path, content: bytes) -> None:
+    """Write `content` so that a reader sees the old file or the new one, never half of either.
+
+    Raises OSError when the disk refuses; the old file is then untouched and no scrap is left.
+    """
+    scrap = path.with_name(f".{path.name}.{secrets.token_hex(4)}.part")
+    try:
+        with scrap.open("xb") as file:
+            file.write(content)
+            file.flush()
+            os.fsync(file.fileno())
+        scrap.replace(path)
+    except BaseException:
+        scrap.unlink(missing_ok=True)
+        raise
+
+
+def write_folder(folder: Path, contents: Mapping[str, bytes]) -> list[Path]:
+    """Write several files into a folder: everything is put beside its place first, then all are renamed.
+
+    Raises BadInput when the folder cannot be made or written; then no file of it has changed.
+    """
+    scraps: list[tuple[Path, Path]] = []
+    try:
+        folder.mkdir(parents=True, exist_ok=True)
+        for name, content in contents.items():
+            scrap = folder / f".{name}.{secrets.token_hex(4)}.part"
+            scraps.append((scrap, folder / name))
+            scrap.write_bytes(content)
+        for scrap, path in scraps:
+            scrap.replace(path)
+    except OSError as error:
+        raise BadInput([unwritable(folder, error)]) from error
+    finally:
+        for scrap, _ in scraps:
+            scrap.unlink(missing_ok=True)
+    return [path for _, path in scraps]
+
+
+def unwritable(folder: Path, error: OSError) -> Problem:
+    """Why a folder cannot take the pack."""
+    return Problem(
+        str(folder), None, None, error.strerror or str(error), "name a folder you may write in, with room on the disk"
+    )
+
+
+def read_or_none(path: Path, parse: Callable[[bytes], object]) -> object | None:
+    """The parsed file, or None when it is missing, unreadable or not what `parse` takes."""
+    try:
+        return parse(path.read_bytes())
+    except (OSError, ValueError, KeyError, TypeError, AttributeError):
+        return None

@@ -1,0 +1,84 @@
+"""Values a person types, read kindly: turnouts, minutes, spaces, ages, levels, names. What is wrong is said."""
+
+import difflib
+import re
+from collections.abc import Iterable
+from typing import NoReturn
+
+from turnout.problems import BadInput, Problem
+
+LEAST, MOST = 6, 24  # the turnouts every practice is asked about
+LEVELS = ("new", "learning", "settled", "strong")
+AGES = (6, 18)
+MINUTES = (10.0, 180.0)
+
+
+def refuse(name: str, read: object, expected: str, nearest: str | None = None) -> NoReturn:
+    """Stop with one problem about a value; `name` is the option or field it was typed into."""
+    raise BadInput([Problem(name, None, None, str(read), expected, nearest)])
+
+
+def nearest(word: str, known: Iterable[str]) -> str | None:
+    """The known word nearest in spelling, or None."""
+    names = {name.casefold(): name for name in known}
+    close = difflib.get_close_matches(word.casefold(), names, n=1, cutoff=0.5)
+    return names[close[0]] if close else None
+
+
+def players_value(text: str, *, name: str = "--players") -> int:
+    """A turnout from 6 to 24."""
+    expected = f"a whole number of players from {LEAST} to {MOST}, such as 14"
+    if not re.fullmatch(r"\s*\d{1,4}\s*", str(text)):
+        refuse(name, text, expected)
+    count = int(text)
+    if not LEAST <= count <= MOST:
+        refuse(name, text, expected, str(min(max(count, LEAST), MOST)))
+    return count
+
+
+def players_range(text: str, *, name: str = "--players") -> range:
+    """`14` or `6-24` as a range of turnouts."""
+    ends = re.fullmatch(r"\s*(\d{1,4})\s*(?:-|–|to)\s*(\d{1,4})\s*", text)
+    if ends is None:
+        count = players_value(text, name=name)
+        return range(count, count + 1)
+    first, last = (players_value(end, name=name) for end in ends.groups())
+    if first > last:
+        refuse(name, text, "the smaller turnout first", f"{last}-{first}")
+    return range(first, last + 1)
+
+
+def number(text: str, *, name: str, low: float, high: float, unit: str) -> float:
+    """A number between two ends, ends included; a unit typed behind it is ignored."""
+    found = re.fullmatch(r"\s*(\d+(?:[.,]\d+)?)\s*[a-z]*\.?\s*", str(text), re.IGNORECASE)
+    value = float(found[1].replace(",", ".")) if found else None
+    if value is None or not low <= value <= high:
+        refuse(name, text, f"a number of {unit} from {low:g} to {high:g}")
+    return value
+
+
+def minutes_value(text: str, *, name: str = "--minutes") -> float:
+    """The length of the hour in minutes."""
+    return number(text, name=name, low=MINUTES[0], high=MINUTES[1], unit="minutes")
+
+
+def age_value(text: str, *, name: str = "--age") -> int:
+    """`U12` or `12` as 12."""
+    found = re.fullmatch(r"\s*[uU]?-?\s*(\d{1,2})s?\s*", text)
+    if found is None or not AGES[0] <= int(found[1]) <= AGES[1]:
+        refuse(name, text, f"an age group from U{AGES[0]} to U{AGES[1]}, such as U12")
+    return int(found[1])
+
+
+def level_value(text: str, *, name: str = "--level") -> str:
+    """One of the four levels."""
+    return known_value(text, LEVELS, name=name, kind="a level")
+
+
+def known_value(text: str, known: Iterable[str], *, name: str, kind: str) -> str:
+    """A word that must be one of those known, in any case."""
+    words = tuple(known)
+    for word in words:
+        if word.casefold() == text.strip().casefold():
+            return word
+    refuse(name, text, f"{kind}: {', '.join(words)}", nearest(text, words))
