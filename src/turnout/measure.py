@@ -15,3 +15,13 @@ def yards(metres: float) -> float:
 def metres(value: float, unit: str) -> float:
     """A length in `yd`, `m`, `ft` or `paces` as metres; raises KeyError on another unit."""
     return value * UNITS_M[unit]
+
+
+def pace_length_m(*, known_m: float, paces: int) -> float:
+    """A coach's own pace, metres, from a known distance walked once."""
+    return known_m / paces
+
+
+def step_length_m(*, speed_mps: float, stride_s: float) -> float:
+    """One walking step, metres: half of a stride of `stride_s` seconds (evidence: step.child.*)."""
+    return speed_mps * stride_s / 2

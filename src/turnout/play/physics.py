@@ -4,6 +4,7 @@ from dataclasses import dataclass
 from math import atan, cos, exp, expm1, hypot, log1p, pi, radians, sin, sqrt, tan
 
 GRAVITY_MPS2 = 9.81
+NO_DRAG_PER_M = 1e-9  # less air than this is none: its closed forms would only lose digits
 FLIGHT_STEP_S = 0.005  # halving it moves the worked flights by less than a millimetre
 
 
@@ -28,7 +29,7 @@ def rolling_part_mps2(*, speed_mps: float, roll_m: float, drag_per_m: float) -> 
 
     The inverse of `roll_m` below: a = c v^2 / (exp(2 c d) - 1).
     """
-    if drag_per_m == 0:
+    if drag_per_m < NO_DRAG_PER_M:
         return uniform_deceleration_mps2(speed_mps=speed_mps, roll_m=roll_m)
     return drag_per_m * speed_mps**2 / expm1(2 * drag_per_m * roll_m)
 
@@ -40,14 +41,14 @@ def ground_drag_mps2(*, speed_mps: float, drag_per_m: float) -> float:
 
 def roll_m(*, speed_mps: float, deceleration_mps2: float, drag_per_m: float = 0.0) -> float:
     """Metres a ball in pure roll runs to rest under dv/dt = -(a + c v^2): ln(1 + c v^2 / a) / (2 c)."""
-    if drag_per_m == 0:
+    if drag_per_m < NO_DRAG_PER_M:
         return speed_mps**2 / (2 * deceleration_mps2)
     return log1p(drag_per_m * speed_mps**2 / deceleration_mps2) / (2 * drag_per_m)
 
 
 def roll_s(*, speed_mps: float, deceleration_mps2: float, drag_per_m: float = 0.0) -> float:
     """Seconds a ball in pure roll runs to rest under dv/dt = -(a + c v^2): atan(v sqrt(c/a)) / sqrt(a c)."""
-    if drag_per_m == 0:
+    if drag_per_m < NO_DRAG_PER_M:
         return speed_mps / deceleration_mps2
     return atan(speed_mps * sqrt(drag_per_m / deceleration_mps2)) / sqrt(deceleration_mps2 * drag_per_m)
 
@@ -81,8 +82,8 @@ def slide(*, speed_mps: float, friction: float, inertia_ratio: float, drag_per_m
     """
     grip_mps2 = friction * GRAVITY_MPS2
     late_s = speed_mps * inertia_ratio / (grip_mps2 * (1 + inertia_ratio))
-    early_s = 0.0 if drag_per_m else late_s
-    for _ in range(60 if drag_per_m else 0):
+    early_s = 0.0 if drag_per_m >= NO_DRAG_PER_M else late_s
+    for _ in range(60 if early_s < late_s else 0):
         middle_s = (early_s + late_s) / 2
         slips = _slowed_mps(speed_mps, grip_mps2, drag_per_m, middle_s) > grip_mps2 * middle_s / inertia_ratio
         early_s, late_s = (middle_s, late_s) if slips else (early_s, middle_s)
@@ -100,7 +101,7 @@ def stopping_distance_m(
 
 
 def _slowed_mps(speed_mps: float, steady_mps2: float, drag_per_m: float, time_s: float) -> float:
-    if drag_per_m == 0:
+    if drag_per_m < NO_DRAG_PER_M:
         return speed_mps - steady_mps2 * time_s
     scale_mps = sqrt(steady_mps2 / drag_per_m)
     return scale_mps * tan(atan(speed_mps / scale_mps) - sqrt(steady_mps2 * drag_per_m) * time_s)
