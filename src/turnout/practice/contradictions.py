@@ -1,0 +1,175 @@
+"""Sentences that cannot hold together, and names nobody uses: what a reader of the whole practice would stop at."""
+
+from collections.abc import Callable, Iterator
+from typing import Literal
+
+from turnout.practice.meaning import table
+from turnout.practice.model import Practice, Source
+from turnout.practice.table import Row, Where, Who
+
+Finding = tuple[Source, str, Literal["error", "warning"]]
+Check = Callable[[Practice, tuple[Row, ...]], Iterator[Finding]]
+
+
+def contradictions(practice: Practice) -> list[Finding]:
+    """Every contradiction (error) and doubt (warning), each at its sentence."""
+    rows = table(practice)
+    return [finding for check in CHECKS for finding in check(practice, rows)]
+
+
+def said_twice(practice: Practice, rows: tuple[Row, ...]) -> Iterator[Finding]:
+    """One sentence twice, or two values for one limit."""
+    seen: dict[object, Row] = {}
+    for row in (row for row in rows if row.kind in ("limit", "direction", "start", "member", "points")):
+        where = None if row.do in ("attacks", "plays for", "starts") else row.where
+        first = seen.setdefault((row.do, row.who, row.when, row.after, row.while_, row.until, where), row)
+        if first is not row:
+            yield row.source, f"line {first.source.line} says “{first.source.text}”; keep one of the two", "error"
+
+
+def two_restarts(practice: Practice, rows: tuple[Row, ...]) -> Iterator[Finding]:
+    """Two restarts on one event."""
+    seen: dict[object, Row] = {}
+    for row in (row for row in rows if row.kind == "restart"):
+        first = seen.setdefault(row.when, row)
+        if first is not row:
+            said = f"line {first.source.line} restarts play too (“{first.source.text}”)"
+            yield row.source, f"{said}; keep one of the two", "error"
+
+
+def nothing_scores(practice: Practice, rows: tuple[Row, ...]) -> Iterator[Finding]:
+    """No way to score at all."""
+    if not any(row.do == "score" for row in rows) and practice.rules:
+        source = practice.rules[-1].source
+        cure = "nobody can score; add a sentence such as “A side scores 1 for completing 6 passes in a row.”"
+        yield Source(source.file, source.line, None, "rules"), cure, "error"
+
+
+def unknown_groups(practice: Practice, rows: tuple[Row, ...]) -> Iterator[Finding]:
+    """A side that has no such role: 'blue edge players' where blue has none."""
+    for row in rows:
+        for who in whos(row):
+            if who.kind == "role" and who.side and not players(practice, who):
+                has = ", ".join(group.key for group in practice.groups if group.side == who.side)
+                said = f"{who.side} has no {who.role} players under people (its groups: {has})"
+                yield row.source, f"{said}; add the line or name another role", "error"
+
+
+def whos(row: Row) -> list[Who]:
+    """Everybody a row speaks of."""
+    found = [row.who, row.target]
+    found += [row.when.who, row.when.act.between, row.when.act.to] if row.when and row.when.act else []
+    found += [row.passes.first, row.passes.second] if row.passes else []
+    return [who for who in found if who is not None]
+
+
+def players(practice: Practice, who: Who) -> list[str]:
+    """The groups a selector can mean."""
+    if who.kind == "role":
+        return [g.key for g in practice.groups if g.role == who.role and who.side in (None, g.side)]
+    if who.kind == "side":
+        return [g.key for g in practice.groups if g.side == who.side]
+    if who.kind in ("its role", "nearest", "farthest"):
+        return [g.key for g in practice.groups if g.role == who.role]
+    return [g.key for g in practice.groups]
+
+
+def in_and_out(practice: Practice, rows: tuple[Row, ...]) -> Iterator[Finding]:
+    """Players held in a place and out of it, or out of their own home."""
+    always = [row for row in rows if row.while_ is None and row.until is None]
+    outs = [row for row in always if row.do == "stay out" and row.where and row.where.how == "in"]
+    for row in outs:
+        held = set(players(practice, row.who))
+        for other in (other for other in always if other.do == "stay in" and other.where == row.where):
+            if held & set(players(practice, other.who)):
+                said = f"line {other.source.line} keeps them in it (“{other.source.text}”)"
+                yield row.source, f"{said}; take one of the two out", "error"
+        for group in practice.groups:
+            home = Where(group.home.place)
+            if group.key in held and not group.home.on_edge and home == row.where:
+                line = group.source.line if group.source else 0
+                said = f"{group.key} belongs in {group.home.place} (line {line}) and could stand nowhere"
+                yield row.source, f"{said}; change its home or this sentence", "error"
+
+
+def out_of_reach(practice: Practice, rows: tuple[Row, ...]) -> Iterator[Finding]:
+    """A score that a limit makes impossible."""
+    for row in rows:
+        act = row.when.act if row.do == "score" and row.when else None
+        if act is None:
+            continue
+        able = set(players(practice, row.who))
+        for limit in rows:
+            held = set(players(practice, limit.who)) if limit.kind == "limit" else set()
+            if not able or not able <= held:
+                continue
+            said = f"line {limit.source.line} says “{limit.source.text}”"
+            if limit.do == "touches" and limit.value == 1 and act.kind == "run into" and limit.where is None:
+                yield row.source, f"running the ball takes more than one touch, and {said}", "error"
+            stays_out = limit.do == "stay out" and limit.until is None and limit.where == act.where
+            if stays_out and act.kind in ("receive in", "run into", "score"):
+                yield row.source, f"nobody who could score may be there: {said}", "error"
+
+
+def too_few(practice: Practice, rows: tuple[Row, ...]) -> Iterator[Finding]:
+    """Passes between players of whom there are fewer than two on a side."""
+    for row in rows:
+        act = row.when.act if row.when and row.when.act else None
+        between = [
+            act.between if act else None,
+            row.passes.first if row.passes and row.passes.kind == "between" else None,
+        ]
+        for who in between:
+            if who is None or who.kind in ("everyone", "a side"):
+                continue
+            groups = [group for group in practice.groups if group.key in players(practice, who)]
+            if groups and max(sum(g.high for g in groups if g.side == side) for side in practice.sides) < 2:
+                yield row.source, "a pass between them needs two of them on one side; allow more under people", "error"
+
+
+def in_without_out(practice: Practice, rows: tuple[Row, ...]) -> Iterator[Finding]:
+    """Numbers that drift: somebody comes in and nobody ever goes out, or the reverse."""
+    for do, back, words in (("comes in", "goes out", "go out"), ("goes out", "comes in", "come in")):
+        moving = [row for row in rows if row.do == do]
+        if moving and not any(row.do == back for row in rows):
+            said = f"no sentence lets anybody {words} again, so this happens until a role is at the end of its range"
+            yield moving[0].source, said, "warning"
+
+
+def edge_of_list(practice: Practice, rows: tuple[Row, ...]) -> Iterator[Finding]:
+    """The edge of something that is several places."""
+    lists = {place.name for place in practice.ground if place.kind == "list"}
+    for row in rows:
+        wheres = [row.where, row.also, row.when.where if row.when else None]
+        if any(where and where.how == "edge" and where.place in lists for where in wheres):
+            yield row.source, "a list of places has no edge; name one of them", "error"
+
+
+def unused_places(practice: Practice, rows: tuple[Row, ...]) -> Iterator[Finding]:
+    """Places that no person, sentence, step or other place uses."""
+    used = {practice.ground[0].name} | {group.home.place for group in practice.groups}
+    used |= {name for place in practice.ground for name in (place.of, *place.members) if name}
+    for rule in (*practice.rules, *(rule for step in practice.steps for rule in (*step.add, *step.change))):
+        used |= {place.name for place in practice.ground if names_place(rule.phrase, place.name)}
+    for place in practice.ground:
+        parts = {other.name for other in practice.ground if other.source == place.source}
+        if place.source and not used & parts:
+            yield (
+                place.source,
+                f"nothing uses the place {place.name}; take the line out or name it in a rule",
+                "warning",
+            )
+
+
+def names_place(phrase: object, name: str) -> bool:
+    """Whether a tree names a place."""
+    return any(
+        (slot == "place" and value == name) or (not isinstance(value, str | int) and names_place(value, name))
+        for slot, value in getattr(phrase, "slots", ())
+    )
+
+
+CHECKS: tuple[Check, ...] = (
+    said_twice, two_restarts, nothing_scores, unknown_groups, in_and_out, out_of_reach, too_few, in_without_out,
+    edge_of_list, unused_places,
+)  # fmt: skip

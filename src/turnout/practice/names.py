@@ -1,0 +1,86 @@
+"""The names a practice gives its sides, roles and places. They are data of the lexer, never part of the grammar."""
+
+import re
+from collections.abc import Iterable, Mapping
+from dataclasses import dataclass
+from functools import cache
+
+from turnout.practice.model import Group, PlaceDef, Practice
+
+# Words for bibs and shirts: a side called one of these is a stand-in, printed in tonight's colour, without a plural.
+COLOURS = frozenset({
+    "amber", "blue", "red", "yellow", "green", "white", "black", "orange", "pink", "purple", "grey", "navy", "sky",
+    "lime", "maroon", "violet", "own",
+})  # fmt: skip
+ARTICLES = frozenset({"the", "a", "an"})
+WORD = re.compile(r"[^\W_]+(?:[-'’][^\W_]+)*|[^\w\s]|_")
+
+
+@dataclass(frozen=True)
+class Names:
+    """Sides, roles and places of a practice, and other words for them: (other word, name)."""
+
+    sides: tuple[str, ...] = ()
+    roles: tuple[str, ...] = ()
+    places: tuple[str, ...] = ()
+    also: tuple[tuple[str, str], ...] = ()
+
+    def all(self) -> tuple[str, ...]:
+        """Every name and other word."""
+        return (*self.sides, *self.roles, *self.places, *(word for word, _ in self.also))
+
+
+def names_of(practice: Practice) -> Names:
+    """The names of a practice."""
+    return collect(practice.ground, practice.groups, practice.also_called)
+
+
+def collect(
+    ground: Iterable[PlaceDef], groups: Iterable[Group], also_called: Iterable[tuple[str, tuple[str, ...]]]
+) -> Names:
+    """Names from ground, people and `also called`."""
+    groups = tuple(groups)
+    return Names(
+        tuple(dict.fromkeys(group.side for group in groups)),
+        tuple(dict.fromkeys(group.role for group in groups if group.role)),
+        tuple(dict.fromkeys(place.name for place in ground)),
+        tuple((word, name) for name, words in also_called for word in words),
+    )
+
+
+def words_of(text: str) -> list[str]:
+    """Text as words and marks, in one letter case and one kind of apostrophe."""
+    return [word.casefold().replace("’", "'") for word in WORD.findall(text)]
+
+
+def plural(name: str) -> str:
+    """The plural of a name's last word: end -> ends, box -> boxes, party -> parties."""
+    if re.search(r"(s|x|z|ch|sh)$", name):
+        return name if name.endswith("s") else name + "es"
+    if re.search(r"[^aeiou]y$", name):
+        return name[:-1] + "ies"
+    return name + "s"
+
+
+def spellings(name: str) -> set[str]:
+    """A name as it may be written: itself, its plural, and without a plural s."""
+    found = {name, plural(name)}
+    if name.endswith("s") and not name.endswith("ss"):
+        found.add(name[:-1])
+    return found
+
+
+@cache
+def lookup(names: Names) -> Mapping[str, tuple[tuple[tuple[str, ...], str, str], ...]]:
+    """First word -> (all its words, SIDE | ROLE | PLACE, name), longest first."""
+    kinds = [(name, "SIDE") for name in names.sides]
+    kinds += [(name, "ROLE") for name in names.roles] + [(name, "PLACE") for name in names.places]
+    written = [(name, kind, name) for name, kind in kinds]
+    written += [(word, kind, name) for word, target in names.also for name, kind in kinds if name == target]
+    found: dict[str, set[tuple[tuple[str, ...], str, str]]] = {}
+    for text, kind, name in written:
+        for spelling in spellings(text):
+            words = tuple(words_of(spelling))
+            if words:
+                found.setdefault(words[0], set()).add((words, kind, name))
+    return {first: tuple(sorted(some, key=lambda entry: (-len(entry[0]), entry))) for first, some in found.items()}

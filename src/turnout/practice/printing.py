@@ -1,0 +1,94 @@
+"""Trees to sentences: the declared template in the wanted inflection, words agreeing in number."""
+
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+
+from turnout.practice.forms import BY_ID
+from turnout.practice.model import Phrase
+from turnout.practice.names import COLOURS, Names, plural
+from turnout.practice.templates import Agree, Maybe, Number, Part, Slot, Word, parts
+
+
+@dataclass(frozen=True)
+class Printer:
+    """How names print: `sides` maps stand-in side names to tonight's ({'amber': 'blue'})."""
+
+    sides: Mapping[str, str] = field(default_factory=dict)
+
+    def text(self, phrase: Phrase) -> str:
+        """A whole sentence with its capital and full stop."""
+        words = " ".join(self.phrase(phrase, "bare", "many"))
+        words = words.replace(" ,", ",").replace(" .", ".")
+        return words[:1].upper() + words[1:]
+
+    def phrase(self, phrase: Phrase, inflection: str, number: Number) -> list[str]:
+        """The words of a phrase in an inflection; raises ValueError when it cannot stand there."""
+        template = BY_ID[phrase.form].template(inflection)
+        if template is None:
+            raise ValueError(f"{phrase.form} has no inflection {inflection}")
+        return self.parts(parts(template), phrase, number)
+
+    def parts(self, template: tuple[Part, ...], phrase: Phrase, number: Number) -> list[str]:
+        """The words of a template filled from a phrase."""
+        words: list[str] = []
+        for piece in template:
+            if isinstance(piece, Word):
+                words.append(piece.text)
+            elif isinstance(piece, Agree):
+                chosen = number if piece.ref == "@" else number_of(phrase[piece.ref])
+                words.append(piece.one if chosen == "one" else piece.many)
+            elif isinstance(piece, Slot):
+                words += self.slot(piece, phrase)
+            else:
+                words += self.maybe(piece, phrase, number)
+        return words
+
+    def maybe(self, piece: Maybe, phrase: Phrase, number: Number) -> list[str]:
+        """The option of an optional piece whose slots are filled, if any."""
+        for option in piece.options:
+            if all(phrase.get(slot.name) is not None for slot in option if isinstance(slot, Slot)):
+                return self.parts(option, phrase, number)
+        return []
+
+    def slot(self, slot: Slot, phrase: Phrase) -> list[str]:
+        """The words of one filled slot."""
+        value = phrase[slot.name]
+        if isinstance(value, Phrase):
+            return self.phrase(value, slot.inflection, number_of(phrase[slot.number_of]) if slot.number_of else "many")
+        if isinstance(value, int):
+            return [str(value)]
+        return [self.name(value, slot)]
+
+    def name(self, name: str, slot: Slot) -> str:
+        """A side, role or place as the slot wants it."""
+        if slot.type == "side":
+            return side_name(self.sides.get(name, name) if name in COLOURS else name, slot.inflection)
+        return the(name) if slot.type == "place_name" else name
+
+
+def side_name(name: str, inflection: str) -> str:
+    """A side: colours as they are ('blue'), own shirts as such, other names in the plural ('neutrals')."""
+    if name == "own":
+        return "own-shirt" if inflection == "adjective" else "own shirts"
+    if name in COLOURS or inflection == "adjective":
+        return name
+    return plural(name) if inflection == "noun" else f"the {plural(name)}"
+
+
+def the(name: str) -> str:
+    """A place with its article; a name that ends in a letter or number ('box 2', 'goal A') takes none."""
+    last = name.split()[-1]
+    return name if len(last) == 1 or last.isdigit() else f"the {name}"
+
+
+def number_of(value: Phrase | str | int) -> Number:
+    """Whether a noun phrase or a count takes the singular."""
+    if isinstance(value, int):
+        return "one" if value == 1 else "many"
+    return "many" if isinstance(value, Phrase) and BY_ID[value.form].many else "one"
+
+
+def print_rule(phrase: Phrase, names: Names | None = None, sides: Mapping[str, str] | None = None) -> str:
+    """The canonical sentence of a tree. `sides` maps stand-in side names to tonight's names, such as
+    {'amber': 'blue'}; a name that says a job ('neutral') stays. `names` is kept for languages that inflect names."""
+    return Printer(sides or {}).text(phrase)

@@ -1,0 +1,117 @@
+"""Ground, people and rules of a file, line by line; a line that fails is reported and the next one read."""
+
+import re
+from collections.abc import Mapping
+
+from turnout.practice.ground_words import PlaceError, read_place
+from turnout.practice.model import Group, PlaceDef, Rule, Source
+from turnout.practice.names import COLOURS, Names
+from turnout.practice.people_words import PeopleError, read_people
+from turnout.practice.printing import print_rule
+from turnout.practice.rules import RuleError, parse_rule
+from turnout.reading import Items, Node, Report, Text
+from turnout.reading.nodes import shown
+
+NAME = re.compile(r"[^\W_]+(?:[ '’-][^\W_]+)*")
+LONGEST_NAME = 40
+MOST_LINES = 200  # of ground, people or rules; a practice has about ten
+TAKEN = frozenset({"the", "a", "an", "it", "its", "everyone", "ball", "side", "player", "players", "other side"})
+
+
+def source_of(text: Text, report: Report) -> Source:
+    """Where a text stands."""
+    return Source(report.file, text.line, text.column if text.plain else None, text.value)
+
+
+def good_name(key: Text, what: str, report: Report) -> bool:
+    """Whether `key` can name a place or group; faults it if not."""
+    if len(key.value) > LONGEST_NAME or not NAME.fullmatch(key.value):
+        report.add(key, f"the name of {what} is a few words of letters and numbers")
+        return False
+    if key.value.casefold() in TAKEN:
+        report.add(key, f"this word means something else in sentences; give {what} another name")
+        return False
+    return True
+
+
+def read_ground(node: Node | None, report: Report, known: Mapping[str, PlaceDef]) -> list[PlaceDef]:
+    """The places under `ground`, in order; `known` are places declared before (for a step)."""
+    pairs = report.pairs(node, "ground")
+    found: dict[str, PlaceDef] = {}
+    for key, value in (pairs.entries if pairs else ())[:MOST_LINES]:
+        text = report.text(value, f"the place {key.value}")
+        if text is None or not good_name(key, "a place", report):
+            continue
+        above = {name: place for name, place in {**known, **found}.items() if name != key.value}
+        try:
+            made = read_place(key.value, text.value, above, source_of(text, report))
+        except PlaceError as error:
+            at = max(0, text.value.find(error.read))
+            report.add(text, error.expected, read=error.read, near=error.nearest, offset=at)
+            continue
+        found.update((place.name, place) for place in made)
+    return list(found.values())
+
+
+def read_people_lines(
+    node: Node | None, report: Report, places: Mapping[str, PlaceDef], known: Mapping[str, Group]
+) -> list[Group]:
+    """The groups under `people`, in order; `known` are groups declared before (for a step)."""
+    pairs = report.pairs(node, "people")
+    found: dict[str, Group] = {}
+    for key, value in (pairs.entries if pairs else ())[:MOST_LINES]:
+        text = report.text(value, f"the line of {key.value}")
+        if text is None or not good_name(key, "a group", report):
+            continue
+        above = {name: group for name, group in {**known, **found}.items() if name != key.value}
+        try:
+            group = read_people(key.value, text.value, places, above, source_of(text, report))
+        except PeopleError as error:
+            at = max(0, text.value.find(error.read))
+            report.add(text, error.expected, read=error.read, near=error.nearest, offset=at)
+            continue
+        if places[group.home.place].kind == "list":
+            report.add(text, "a home is one place, not a list of places", read=group.home.place)
+        found[group.key] = group
+    check_roles([*known.values(), *found.values()], list(found.values()), report, pairs)
+    return list(found.values())
+
+
+def check_roles(every: list[Group], fresh: list[Group], report: Report, pairs: Node | None) -> None:
+    """Fault a side with several groups of which one has no role."""
+    for group in fresh:
+        others = [other for other in every if other.side == group.side and other.key != group.key]
+        if not group.role and others and group.source:
+            place = Text(group.key, group.source.line, 1)
+            report.add(place, f"{group.side} has several groups, so this one needs a role too: “{group.side} …”")
+
+
+def read_rules(node: Node | None, report: Report, names: Names, what: str) -> list[Rule]:
+    """The sentences of a list of rules."""
+    if node is None:
+        return []
+    if not isinstance(node, Items):
+        report.add(node, f"{what} is a list: each sentence on its own line after “- ”")
+        return []
+    rules = (read_rule(item, node, report, names) for item in node.items[:MOST_LINES])
+    return [rule for rule in rules if rule]
+
+
+def read_rule(item: Node, inside: Items, report: Report, names: Names) -> Rule | None:
+    """One sentence; a colon that made a key of it, or a comma that cut it, is explained."""
+    if not isinstance(item, Text):
+        quoted = f'- "{shown(item)}"'
+        report.add(item, f"a rule is one line of text; a colon inside it needs quotes: {quoted}")
+        return None
+    try:
+        phrase = parse_rule(item.value, names)
+    except RuleError as error:
+        hint = "; inside [ ] a comma ends a sentence: write each on its own line after “- ”" if inside.flow else ""
+        report.add(item, error.expected + hint, read=error.read, near=error.nearest, offset=error.offset)
+        return None
+    return Rule(phrase, print_rule(phrase, names), source_of(item, report))
+
+
+def stand_in(side: str) -> bool:
+    """Whether a side's name is a bib colour that tonight's colour replaces."""
+    return side in COLOURS

@@ -1,0 +1,78 @@
+"""Steps of a file: named changes, each checked against the practice it changes."""
+
+from dataclasses import replace
+from typing import Literal, cast
+
+from turnout.practice.model import Practice, Step
+from turnout.practice.names import Names, collect
+from turnout.practice.read_model import read_ground, read_people_lines, read_rules, source_of
+from turnout.practice.steps import StepFault, taken_with
+from turnout.reading import Items, Node, Pairs, Report, Text
+
+DIRECTIONS = ("harder", "easier", "different")
+CHANGING = ("add", "remove", "change", "ground", "people")
+
+
+def read_steps(node: Node | None, report: Report, practice: Practice, names: Names) -> list[Step]:
+    """The steps under `steps`."""
+    if node is None:
+        return []
+    if not isinstance(node, Items):
+        report.add(node, "steps is a list; each step begins “- harder: its name” (or easier, different)")
+        return []
+    found: list[Step] = []
+    for item in node.items:
+        step = read_step(item, report, practice, names)
+        if step and step.name in {other.name for other in found}:
+            report.add(item, "two steps have this name; give each its own", read=step.name)
+        elif step:
+            check_step(step, practice, report)
+            found.append(step)
+    return found
+
+
+def read_step(item: Node, report: Report, practice: Practice, names: Names) -> Step | None:
+    """One step: its direction and name, and what it changes."""
+    pairs = report.pairs(item, "a step")
+    if pairs is None:
+        return None
+    report.keys(pairs, (*DIRECTIONS, *CHANGING), "a step")
+    named = [key for key, _ in pairs.entries if key.value in DIRECTIONS]
+    name = report.text(pairs.get(named[0].value), "a step's name") if len(named) == 1 else None
+    if len(named) != 1:
+        report.add(pairs, "a step begins “harder: its name”, “easier: …” or “different: …”, one of them")
+    if not any(key.value in CHANGING for key, _ in pairs.entries):
+        report.add(pairs, "a step changes something: add, remove, change, ground or people")
+    return changes_of(pairs, name, named[0].value if named else "different", report, practice, names)
+
+
+def changes_of(
+    pairs: Pairs, name: Text | None, direction: str, report: Report, practice: Practice, names: Names
+) -> Step | None:
+    """The ground, people and sentences of a step. Its sentences may name what the step brings."""
+    known = {place.name: place for place in practice.ground}
+    ground = read_ground(pairs.get("ground"), report, known)
+    known |= {place.name: place for place in ground}
+    groups = {group.key: group for group in practice.groups}
+    people = read_people_lines(pairs.get("people"), report, known, groups)
+    fresh = collect(ground, people, ())
+    names = replace(
+        names,
+        sides=tuple(dict.fromkeys((*names.sides, *fresh.sides))),
+        roles=tuple(dict.fromkeys((*names.roles, *fresh.roles))),
+        places=tuple(dict.fromkeys((*names.places, *fresh.places))),
+    )
+    sentences = {key: tuple(read_rules(pairs.get(key), report, names, key)) for key in ("add", "remove", "change")}
+    if name is None:
+        return None
+    way = cast(Literal["harder", "easier", "different"], direction)
+    return Step(name.value, way, tuple(ground), tuple(people), **sentences, source=source_of(name, report))
+
+
+def check_step(step: Step, practice: Practice, report: Report) -> None:
+    """Fault a step that adds what is there, removes or changes what is not."""
+    try:
+        taken_with(practice, step)
+    except StepFault as fault:
+        at = fault.source
+        report.add(Text(at.text, at.line, at.column or 1, at.column is not None), fault.expected)

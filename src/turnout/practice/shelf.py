@@ -1,0 +1,17 @@
+"""Where shipped practices live, and finding a practice by its key."""
+
+from collections.abc import Iterable
+from pathlib import Path
+
+SHELF = Path(__file__).parents[1] / "shelf"
+
+
+def practice_files(folders: Iterable[Path] = (SHELF,)) -> dict[str, Path]:
+    """Practice key -> file, for every practice in `folders`; an earlier folder goes first."""
+    found: dict[str, Path] = {}
+    for folder in folders:
+        for path in sorted(folder.glob("*/practice.yaml")):
+            found.setdefault(path.parent.name, path)
+        for path in sorted(folder.glob("*.yaml")):
+            found.setdefault(path.stem, path)
+    return found
