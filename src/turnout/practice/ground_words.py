@@ -11,6 +11,10 @@ from turnout.reading import nearest
 NUMBER = r"(\d{1,4}(?:\.\d{1,3})?)"
 UNIT = r"([a-z]+)"
 SMALLEST_M, LARGEST_M = 0.5, 150.0  # anything outside is a slip of the pen; own choice
+UNIT_WORDS = {
+    "yards": "yd", "yard": "yd", "yds": "yd", "metres": "m", "metre": "m", "meters": "m", "feet": "ft", "foot": "ft",
+    "pace": "paces", "steps": "paces",
+}  # fmt: skip
 PIECES = {"halves": 2, "thirds": 3}
 SHAPES = (
     "a place reads like “rectangle 16 x 16 yd”, “circle 18 yd across”, “strip 5 yd inside the north end of pitch”, "
@@ -51,7 +55,7 @@ def read_place(name: str, text: str, known: Mapping[str, PlaceDef], source: Sour
 def length(number: str, unit: str) -> float:
     """A length in metres; raises PlaceError for an unknown unit or an absurd size."""
     if unit not in UNITS_M:
-        near = nearest(unit, UNITS_M) or {"yards": "yd", "yard": "yd", "metres": "m", "feet": "ft"}.get(unit)
+        near = UNIT_WORDS.get(unit) or nearest(unit, UNITS_M)
         raise PlaceError(unit, "lengths are in yd, m, ft or paces", near)
     value_m = metres(float(number), unit)
     if not SMALLEST_M <= value_m <= LARGEST_M:

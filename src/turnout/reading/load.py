@@ -112,7 +112,8 @@ def convert(node: Any, file: str, problems: list[Problem]) -> Node:
         return Items(items, line, column, bool(node.flow_style))
     entries: dict[str, tuple[Text, Node]] = {}
     for key_node, value_node in node.value:
-        entry = convert_pair(key_node, value_node, bool(node.flow_style), file, problems)
+        before = list(entries.values())[-1] if node.flow_style and entries else None
+        entry = convert_pair(key_node, value_node, before, file, problems)
         if entry and entry[0].value in entries:
             first = entries[entry[0].value][0].line
             wanted = f"this key stands already on line {first}; keep one of them"
@@ -123,22 +124,24 @@ def convert(node: Any, file: str, problems: list[Problem]) -> Node:
 
 
 def convert_pair(
-    key_node: Any, value_node: Any, flow: bool, file: str, problems: list[Problem]
+    key_node: Any, value_node: Any, before: tuple[Text, Node] | None, file: str, problems: list[Problem]
 ) -> tuple[Text, Node] | None:
-    """One key with its value; a key that is not text and a key without a value are faults."""
+    """One key with its value; a key that is not text and a key without a value are faults. `before` is the pair
+    written before it inside { }."""
     key = convert(key_node, file, problems)
     value = convert(value_node, file, problems)
     if not isinstance(key, Text):
         problems.append(Problem(file, key.line, key.column, "a list as key", "a key is one word or a few words"))
         return None
     if isinstance(value, Text) and value.value == "" and value_node.style is None:
-        problems.append(Problem(file, key.line, key.column, cut(key.value), empty_value(key.value, flow)))
+        problems.append(Problem(file, key.line, key.column, cut(key.value), empty_value(key.value, before)))
         return None
     return key, value
 
 
-def empty_value(key: str, flow: bool) -> str:
+def empty_value(key: str, before: tuple[Text, Node] | None) -> str:
     """What to say about a key without a value: inside braces a comma has usually cut a text in two."""
-    if flow:
-        return f'inside {{ }} a comma ends a value; put the whole text in quotes: "…, {cut(key)}"'
+    if before and isinstance(before[1], Text):
+        whole = cut(f'{before[0].value}: "{before[1].value}, {key}"')
+        return f"inside {{ }} a comma ends a value; if they belong together write {whole}, else give this key a value"
     return "this key has no value; write one after the colon or take the line out"

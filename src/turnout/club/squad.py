@@ -1,0 +1,13 @@
+"""A squad: labels or first names, and nothing else about anybody."""
+
+from dataclasses import dataclass
+
+
+@dataclass(frozen=True)
+class Squad:
+    """A squad by name, its age group (U12 is 12), the level of play as a whole, and its labels in order."""
+
+    name: str
+    age: int = 12
+    level: str = "learning"
+    labels: tuple[str, ...] = ()

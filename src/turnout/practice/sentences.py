@@ -1,0 +1,113 @@
+"""Ground, people and rules of a set-up practice as sentences, with actual numbers and sizes in yards."""
+
+from collections.abc import Mapping, Sequence
+
+from turnout.measure import yards
+from turnout.practice.model import Group, Place, PlaceDef, Practice
+from turnout.practice.names import COLOURS, names_of
+from turnout.practice.printing import print_rule, side_name, the
+from turnout.practice.setup import Setup
+
+
+def rule_sentences(practice: Practice, sides: Mapping[str, str] | None = None) -> list[str]:
+    """Every rule in canonical words; `sides` maps stand-in side names to tonight's ({'amber': 'blue'})."""
+    names = names_of(practice)
+    return [print_rule(rule.phrase, names, sides) for rule in practice.rules]
+
+
+def people_sentences(setup: Setup, sides: Mapping[str, str] | None = None) -> list[str]:
+    """Who is where: '4 amber v 3 blue inside a square of 16 yd.' and '3 amber and 3 blue edge players on its edge.'"""
+    told: list[str] = []
+    last: str | None = None
+    for groups in by_home(setup):
+        home = groups[0].home
+        where = place_words(setup.place(home.place), home.on_edge, last == home.place, seen(told, home.place))
+        role = groups[0].role if home.on_edge or groups[0].role != "inside" else ""
+        told.append(f"{counted(setup, groups, role, sides or {})} {where}.")
+        last = home.place
+    return told
+
+
+def by_home(setup: Setup) -> list[list[Group]]:
+    """Groups that somebody is in tonight, those of one role and home together, in the order of `people`."""
+    found: dict[tuple[str, bool, str], list[Group]] = {}
+    for group in setup.practice.groups:
+        if setup.count(group.key):
+            alone = "" if group.role or group.side in COLOURS else group.side
+            found.setdefault((group.home.place, group.home.on_edge, group.role or alone), []).append(group)
+    return list(found.values())
+
+
+def counted(setup: Setup, groups: Sequence[Group], role: str, sides: Mapping[str, str]) -> str:
+    """'4 amber v 3 blue', '3 amber and 3 blue edge players', '2 neutrals'."""
+    between = " v " if not groups[0].home.on_edge else " and "
+    counts = [setup.count(group.key) for group in groups]
+    words = [side_word(group, sides, adjective=bool(role) or n == 1) for group, n in zip(groups, counts, strict=True)]
+    told = between.join(f"{count} {word}" for count, word in zip(counts, words, strict=True))
+    players = " player" if counts[-1] == 1 else " players"
+    return f"{told} {role}{players}" if role else told
+
+
+def side_word(group: Group, sides: Mapping[str, str], *, adjective: bool) -> str:
+    """A side's word tonight: 'blue', 'green shirts' or, before a role, 'green shirt'."""
+    name = sides.get(group.side, group.side) if group.side in COLOURS else group.side
+    return side_name(name, "adjective" if adjective else "noun")
+
+
+def seen(told: Sequence[str], name: str) -> bool:
+    """Whether a sentence has introduced the place."""
+    return any(f" {name} " in sentence for sentence in told)
+
+
+def place_words(place: Place, on_edge: bool, just_named: bool, named: bool) -> str:
+    """'inside a square of 16 yd', 'on its edge', 'in it', 'on the edge of the square'."""
+    if just_named:
+        return "on its edge" if on_edge else "inside it"
+    words = the(place.name) if named else introduced(place)
+    return f"on the edge of {words}" if on_edge else f"inside {words}"
+
+
+def introduced(place: Place) -> str:
+    """A place with its size: 'a square of 16 yd', 'a pitch of 24 x 34 yd', 'box 2 (10 x 8 yd)'."""
+    size = size_words(place)
+    if the(place.name) == place.name:
+        return f"{place.name} ({size})"
+    article = "an" if place.name[0].casefold() in "aeiou" else "a"
+    return f"{article} {place.name} of {size}"
+
+
+def size_words(place: Place) -> str:
+    """'16 yd' for a square, '24 x 34 yd', '18 yd across' for a circle."""
+    across, up = trimmed(yards(place.across_m)), trimmed(yards(place.up_m))
+    if place.kind == "circle":
+        return f"{across} yd across"
+    return f"{across} yd" if across == up else f"{across} x {up} yd"
+
+
+def trimmed(value: float) -> str:
+    """A number to one decimal, whole when it is whole."""
+    return f"{value:.1f}".removesuffix(".0")
+
+
+def ground_sentences(setup: Setup, sides: Mapping[str, str] | None = None) -> list[str]:
+    """Every place with its size: 'Square: 16 yd.', 'North end: the 5 yd inside the north end of the pitch.'"""
+    told = []
+    for definition in setup.practice.ground:
+        words = ground_words(definition, setup.place(definition.name))
+        told.append(f"{definition.name[:1].upper()}{definition.name[1:]}: {words}.")
+    return told
+
+
+def ground_words(definition: PlaceDef, place: Place) -> str:
+    """What a place is, at its size."""
+    if definition.kind == "list":
+        return " and ".join(the(name) for name in definition.members)
+    if definition.kind == "strip":
+        depth = place.up_m if definition.side in ("north", "south") else place.across_m
+        how = "inside" if definition.inside else "beyond"
+        end = "end" if definition.side in ("north", "south") else "side"
+        return f"the {trimmed(yards(depth))} yd {how} the {definition.side} {end} of {the(definition.of or '')}"
+    if definition.kind == "part":
+        share = {2: "half", 3: "third"}.get(definition.pieces, f"1/{definition.pieces}")
+        return f"a {share} of {the(definition.of or '')}, {size_words(place)}"
+    return size_words(place)
