@@ -7,7 +7,7 @@ from turnout.play import physics
 from turnout.play.surfaces import ball, surface
 
 DRAG = number("air.drag-per-metre")
-GRASS = ("short grass", "long wet grass")
+GRASS = ("grass", "wet grass")
 RAMP_MPS = 3.43
 
 
@@ -65,9 +65,7 @@ def slide_ratio(given: Given) -> float:
 
 def grass_slide(speed_mps: float) -> physics.Slide:
     k = ball("5").inertia_ratio
-    return physics.slide(
-        speed_mps=speed_mps, friction=surface("short grass").friction, inertia_ratio=k, drag_per_m=DRAG
-    )
+    return physics.slide(speed_mps=speed_mps, friction=surface("grass").friction, inertia_ratio=k, drag_per_m=DRAG)
 
 
 @answers("ball-10")
@@ -89,7 +87,7 @@ def slide_time(given: Given) -> tuple[float, ...]:
 
 @answers("ball-13", how="looked up")
 def rolling_after_the_slide(given: Given) -> tuple[float, ...]:
-    return (surface("short grass").roll_mps2,)
+    return (surface("grass").roll_mps2,)
 
 
 @answers("ball-14")

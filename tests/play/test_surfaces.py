@@ -17,13 +17,13 @@ def test_every_surface_stays_inside_its_own_bands() -> None:
 
 def test_longer_grass_rolls_shorter_and_a_hall_longer() -> None:
     rolls = {name: surface(name).roll_mps2 for name in SURFACES}
-    assert rolls["long wet grass"] > rolls["short grass"] > rolls["hall"]
+    assert rolls["wet grass"] > rolls["grass"] > rolls["hall"]
 
 
 def test_free_figures_are_named() -> None:
-    assert surface("short grass").free == ()
+    assert surface("grass").free == ()
     assert surface("3G").free == ("slide",)
-    assert surface("long wet grass").free == ("roll", "slide", "bounce")
+    assert surface("wet grass").free == ("roll", "slide", "bounce")
 
 
 def test_balls_by_size() -> None:
@@ -33,7 +33,7 @@ def test_balls_by_size() -> None:
 
 
 def test_unknown_names_are_answered_with_the_known() -> None:
-    with pytest.raises(TurnoutError, match="3G, short grass, long wet grass, hall"):
+    with pytest.raises(TurnoutError, match="3G, grass, wet grass, hall"):
         surface("sand")
     with pytest.raises(TurnoutError, match="3, 4, 5 and futsal"):
         ball("6")

@@ -8,10 +8,11 @@ from turnout.evidence import Value, number, value
 from turnout.problems import TurnoutError
 
 # What each surface's roll, slide and bounce stand on; a key of `surface.` marked `own` is free: no source was found.
+# 'grass' is short and dry enough, 'wet grass' long and wet.
 _KEYS = {
     "3G": ("roll.decel.artificial.top", "surface.3g.slide-mu", "turf.restitution.artificial"),
-    "short grass": ("roll.decel.after-slide", "slide.mu", "turf.restitution.grass"),
-    "long wet grass": (
+    "grass": ("roll.decel.after-slide", "slide.mu", "turf.restitution.grass"),
+    "wet grass": (
         "surface.long-wet-grass.roll-decel",
         "surface.long-wet-grass.slide-mu",
         "surface.long-wet-grass.restitution",
