@@ -1,0 +1,88 @@
+"""A drawing in its neutral form: metres, no pixels. What stands where, which lines, what the key says."""
+
+from dataclasses import dataclass
+from typing import Literal
+
+from turnout.show.ink import Side
+
+Point = tuple[float, float]
+AreaKind = Literal["field", "zone", "space"]
+MarkKind = Literal["player", "ball", "corner cone", "line cone", "zone cone", "ball heap", "bib heap", "coach", "old"]
+LineKind = Literal["ball", "run", "dribble", "shot"]
+
+
+@dataclass(frozen=True)
+class Area:
+    """A place on the ground: rectangle or circle about its centre."""
+
+    kind: AreaKind
+    shape: Literal["rectangle", "circle"]
+    name: str
+    x_m: float
+    y_m: float
+    across_m: float
+    up_m: float
+
+    @property
+    def box(self) -> tuple[float, float, float, float]:
+        """West, south, east, north in metres."""
+        half_x, half_y = self.across_m / 2, self.up_m / 2
+        return self.x_m - half_x, self.y_m - half_y, self.x_m + half_x, self.y_m + half_y
+
+
+@dataclass(frozen=True)
+class Mark:
+    """Something that stands at a point. `fixed` marks keep it; others may make room by a few pixels."""
+
+    kind: MarkKind
+    x_m: float
+    y_m: float
+    side: Side | None = None
+    number: int | None = None
+    fixed: bool = False
+    group: str = ""
+
+    @property
+    def label(self) -> str:
+        return f"{self.side.letter if self.side else ''}{self.number or ''}"
+
+
+@dataclass(frozen=True)
+class Line:
+    """A ball, run or dribble from one mark (index) or point to another; `number` is the sentence it belongs to."""
+
+    kind: LineKind
+    start: int | Point
+    end: int | Point
+    number: int | None = None
+    faint: bool = False
+
+
+@dataclass(frozen=True)
+class Measure:
+    """A dimension line along one side of the drawing, from one coordinate to the other."""
+
+    side: Literal["south", "east", "west"]
+    from_m: float
+    to_m: float
+    text: str
+    short: str  # where the long text does not fit
+
+
+@dataclass(frozen=True)
+class Drawing:
+    """Everything a picture shows; `bounds_m` is west, south, east, north of what must be visible."""
+
+    title: str
+    desc: str
+    bounds_m: tuple[float, float, float, float]
+    areas: tuple[Area, ...]
+    marks: tuple[Mark, ...]
+    lines: tuple[Line, ...] = ()
+    measures: tuple[Measure, ...] = ()
+    sides: tuple[Side, ...] = ()
+    numbered: bool = False  # the key explains the numbers on the lines
+
+    @property
+    def field(self) -> Area:
+        return self.areas[0]

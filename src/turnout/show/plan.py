@@ -1,0 +1,167 @@
+"""From a setup to its drawing: players at their start spots, cones, measures, the first ball, the change it brings."""
+
+from collections.abc import Iterable, Mapping, Sequence
+from itertools import pairwise
+from math import cos, pi, sin
+
+from turnout.measure import PACE_M
+from turnout.practice.model import Place
+from turnout.practice.setup import Setup
+from turnout.practice.table import Row
+from turnout.show.arrows import ball_and_change
+from turnout.show.drawing import Area, Drawing, Line, Mark, Measure, Point
+from turnout.show.ink import Side, sides_of
+from turnout.show.telling import describe
+from turnout.show.words import paces_text, players, yards_text
+
+Spots = Mapping[str, Sequence[Point]]
+EDGE_M = 1.2  # room left round the outermost mark
+
+
+def setup_drawing(
+    setup: Setup,
+    *,
+    bibs: Iterable[tuple[str, str]] = (),
+    own: str | None = None,
+    spots: Spots | None = None,
+    rows: Sequence[Row] | None = None,
+    cones: Sequence[tuple[str, float, float]] | None = None,
+    lines: bool = True,
+    pace_m: float = PACE_M,
+) -> Drawing:
+    """One practice as it stands when play starts.
+
+    bibs: side -> colour, own: colour of own shirts. spots and rows default to the practice's own start spots and
+    when/then table. cones: (kind, x_m, y_m) from a layout, in the practice's coordinates; default: at the corners.
+    """
+    sides = sides_of(setup.practice, bibs=bibs, own=own)
+    spots = start_spots(setup) if spots is None else spots
+    rows = _rows(setup) if rows is None else rows
+    marks = (*player_marks(setup, sides, spots), *(corner_cones(setup) if cones is None else given_cones(cones)))
+    arrows: tuple[Line, ...] = ball_and_change(setup, marks, rows) if lines else ()
+    marks = (*marks, *_ball(marks, arrows, setup, rows))
+    areas = tuple(_area(place, index) for index, (_, place) in enumerate(setup.places) if _drawn(place))
+    return Drawing(
+        title=f"{setup.practice.name}, {players(setup.players)}",
+        desc=describe(setup, sides, marks, arrows),
+        bounds_m=_bounds(areas, marks),
+        areas=areas,
+        marks=marks,
+        lines=arrows,
+        measures=measures(setup, pace_m=pace_m),
+        sides=tuple(side for side in sides if any(mark.side == side for mark in marks)),
+        numbered=any(line.number for line in arrows),
+    )
+
+
+def player_marks(setup: Setup, sides: Sequence[Side], spots: Spots) -> tuple[Mark, ...]:
+    """Players at their spots, numbered through their side in the order of `people`."""
+    by_side = {side.side: side for side in sides}
+    given: dict[str, int] = {}
+    marks = []
+    for group in setup.practice.groups:
+        for x_m, y_m in spots.get(group.key, ()):
+            given[group.side] = given.get(group.side, 0) + 1
+            at_edge = group.home.on_edge
+            marks.append(Mark("player", x_m, y_m, by_side[group.side], given[group.side], at_edge, group.key))
+    return tuple(marks)
+
+
+def corner_cones(setup: Setup) -> tuple[Mark, ...]:
+    """A cone at every corner of the field and, filled, at every other corner of a zone; round a circle, eight."""
+    field = setup.field
+    outer = _ring(field) if field.kind == "circle" else _corners(field)
+    zone = [corner for _, place in setup.places[1:] if place.kind == "rectangle" for corner in _corners(place)]
+    inner = [point for point in dict.fromkeys(zone) if point not in outer]
+    return tuple(
+        Mark(kind, x, y, fixed=True)  # type: ignore[arg-type]
+        for kind, points in (("corner cone", outer), ("zone cone", inner))
+        for x, y in points
+    )
+
+
+def given_cones(cones: Iterable[tuple[str, float, float]]) -> tuple[Mark, ...]:
+    """Cones where a layout puts them."""
+    return tuple(Mark(kind, x_m, y_m, fixed=True) for kind, x_m, y_m in cones)  # type: ignore[arg-type]
+
+
+def measures(setup: Setup, *, pace_m: float = PACE_M) -> tuple[Measure, ...]:
+    """The field's two sides and, west of it, the depth of each strip or zone that divides it from south to north."""
+    field = setup.field
+    west, south, east, north = _area(field, 0).box
+    across = _measure("south", west, east, pace_m)
+    if field.kind == "circle":
+        return (across,)
+    return across, _measure("east", south, north, pace_m), *_depths(setup, pace_m)
+
+
+def _depths(setup: Setup, pace_m: float) -> list[Measure]:
+    field = setup.field
+    spans = {}
+    for _, place in setup.places[1:]:
+        _, south, _, north = _area(place, 1).box
+        if place.kind == "rectangle" and abs(place.across_m - field.across_m) < 0.05 and place.up_m < field.up_m - 0.05:
+            spans[round(south, 3), round(north, 3)] = _measure("west", south, north, pace_m)
+    ordered = sorted(spans.items())
+    clear = all(first[0][1] <= second[0][0] + 0.01 for first, second in pairwise(ordered))
+    return [measure for _, measure in ordered] if clear else []
+
+
+def _measure(side: str, low: float, high: float, pace_m: float) -> Measure:
+    length = high - low
+    text = f"{yards_text(length)} · {paces_text(length, pace_m=pace_m)}"
+    return Measure(side, low, high, text, yards_text(length))  # type: ignore[arg-type]
+
+
+def _ball(marks: Sequence[Mark], lines: Sequence[Line], setup: Setup, rows: Sequence[Row]) -> tuple[Mark, ...]:
+    """The ball at the feet of who starts; without a start sentence it lies in the middle."""
+    holder = next((line.start for line in lines if line.kind == "ball" and isinstance(line.start, int)), None)
+    if holder is not None:
+        return (Mark("ball", marks[holder].x_m, marks[holder].y_m, number=holder),)
+    return (Mark("ball", setup.field.x_m, setup.field.y_m, fixed=True),)
+
+
+def _drawn(place: Place) -> bool:
+    return place.kind in ("rectangle", "circle")
+
+
+def _area(place: Place, index: int) -> Area:
+    shape = "circle" if place.kind == "circle" else "rectangle"
+    kind = "zone" if index else "field"
+    return Area(kind, shape, place.name, place.x_m, place.y_m, place.across_m, place.up_m)  # type: ignore[arg-type]
+
+
+def _bounds(areas: Sequence[Area], marks: Sequence[Mark]) -> tuple[float, float, float, float]:
+    boxes = [area.box for area in areas]
+    xs = [mark.x_m for mark in marks if mark.kind == "player" and not mark.fixed]
+    ys = [mark.y_m for mark in marks if mark.kind == "player" and not mark.fixed]
+    west = min([box[0] for box in boxes] + [x - EDGE_M for x in xs])
+    south = min([box[1] for box in boxes] + [y - EDGE_M for y in ys])
+    east = max([box[2] for box in boxes] + [x + EDGE_M for x in xs])
+    north = max([box[3] for box in boxes] + [y + EDGE_M for y in ys])
+    return west, south, east, north
+
+
+def _corners(place: Place) -> list[Point]:
+    half_x, half_y = place.across_m / 2, place.up_m / 2
+    signs = ((-1, -1), (-1, 1), (1, 1), (1, -1))
+    return [(round(place.x_m + i * half_x, 3), round(place.y_m + j * half_y, 3)) for i, j in signs]
+
+
+def _ring(place: Place, cones: int = 8) -> list[Point]:
+    radius = place.across_m / 2
+    angles = [2 * pi * index / cones for index in range(cones)]
+    return [(round(place.x_m + radius * cos(a), 3), round(place.y_m + radius * sin(a), 3)) for a in angles]
+
+
+def start_spots(setup: Setup) -> Spots:
+    """Everybody's start spot, by group key, in the practice's coordinates."""
+    from turnout.practice.starts import starts
+
+    return starts(setup)
+
+
+def _rows(setup: Setup) -> Sequence[Row]:
+    from turnout.practice.meaning import table
+
+    return table(setup.practice)

@@ -1,0 +1,67 @@
+"""Who goes where, as a table: one row for blocks that are alike, one column for each group."""
+
+from collections.abc import Iterator, Sequence
+
+from turnout.club.tonight import Tonight
+from turnout.fit.model import FittedPart
+from turnout.rota.model import BlockPlaces, PartRota
+from turnout.show.evening import RotaRow, RotaView
+from turnout.show.ink import Side
+from turnout.show.words import clock
+
+
+def rota_view(part: FittedPart, rota: PartRota, sides: Sequence[Side], tonight: Tonight, *, names: bool) -> RotaView:
+    """The rota of a part; without names, each player's number on the coach's list."""
+    practice = part.copies[0].setup.practice
+    by_side = {side.side: side for side in sides}
+    keys = [group.key for group in practice.groups]
+    columns: list[tuple[Side | None, str]] = [
+        (by_side[group.side], f"{by_side[group.side].name} {group.role}".strip()) for group in practice.groups
+    ]
+    waits = any(block.waiting for block in rota.blocks)
+    if waits:
+        columns.append((None, "Waiting"))
+    shown = {label: label if names else str(number) for number, label in enumerate(tonight.labels, start=1)}
+    rows = tuple(_rows(part, rota, keys, shown, tonight.start, waits))
+    return RotaView(tuple(columns), rows, rota.note, len(part.copies))
+
+
+def _rows(
+    part: FittedPart, rota: PartRota, keys: Sequence[str], shown: dict[str, str], start: str, waits: bool
+) -> Iterator[RotaRow]:
+    starts = _block_starts(part)
+    for first, last, block in _runs(rota.blocks):
+        who = dict(block.who)
+        name = str(first + 1) if first == last else f"{first + 1}–{last + 1}"
+        for copy in range(len(part.copies)):
+            cells = [_cell(who.get((copy, key), ()), shown) for key in keys]
+            if waits:
+                cells.append(_cell(block.waiting, shown) if copy == 0 else "")
+            top = copy == 0
+            number = str(copy + 1) if len(part.copies) > 1 else ""
+            yield RotaRow(name if top else "", clock(start, starts[first]) if top else "", number, tuple(cells))
+
+
+def _cell(labels: Sequence[str], shown: dict[str, str]) -> str:
+    return ", ".join(shown.get(label, label) for label in labels)
+
+
+def _block_starts(part: FittedPart) -> list[float]:
+    starts, at = [], part.start_min
+    for block in part.blocks:
+        starts.append(at)
+        at += block + part.rest_min
+    return starts
+
+
+def _runs(blocks: Sequence[BlockPlaces]) -> Iterator[tuple[int, int, BlockPlaces]]:
+    """Blocks next to each other with everybody in the same place, as one: first, last, block."""
+    first = 0
+    for index in range(1, len(blocks) + 1):
+        alike = index < len(blocks) and (blocks[index].who, blocks[index].waiting) == (
+            blocks[first].who,
+            blocks[first].waiting,
+        )
+        if not alike:
+            yield first, index - 1, blocks[first]
+            first = index

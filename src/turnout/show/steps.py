@@ -1,0 +1,70 @@
+"""Too easy, too hard: a practice's steps as sentences with tonight's sizes and side names."""
+
+from collections.abc import Mapping
+from dataclasses import replace
+
+from turnout.practice.model import Group, PlaceDef, Rule, Step
+from turnout.practice.setup import Setup
+from turnout.show.evening import StepView
+from turnout.show.words import paces_text, size_yards, yards_text
+
+YARD_M = 0.9144
+
+
+def step_views(setup: Setup, words: Mapping[str, str]) -> dict[str, tuple[StepView, ...]]:
+    """The steps not yet taken, by direction (harder, easier, different). words: side -> tonight's word."""
+    open_steps = [step for step in setup.practice.steps if step.name not in setup.practice.taken]
+    return {
+        direction: tuple(
+            StepView(step.name, step_sentence(setup, step, words), step.tags)
+            for step in open_steps
+            if step.direction == direction
+        )
+        for direction in ("harder", "easier", "different")
+    }
+
+
+def step_sentence(setup: Setup, step: Step, words: Mapping[str, str]) -> str:
+    """What changes, in sentences: sizes in yards and paces, numbers, rules added, changed or left out."""
+    told = [_ground(setup, definition) for definition in step.ground]
+    told += [_people(group, words) for group in step.people]
+    told += _rules(setup, (*step.change, *step.add), words)
+    told += [f"No longer: {text}" for text in _rules(setup, step.remove, words)]
+    return " ".join(told) or f"{step.name}."
+
+
+def _ground(setup: Setup, definition: PlaceDef) -> str:
+    """The step's size at tonight's: the same share of the designed size, in whole yards."""
+    place = setup.place(definition.name)
+    designed = next((old for old in setup.practice.ground if old.name == definition.name), None)
+    across, up = definition.across_m, definition.up_m
+    if designed and designed.across_m:
+        across = place.across_m * definition.across_m / designed.across_m
+    if designed and designed.up_m:
+        up = place.up_m * definition.up_m / designed.up_m
+    across, up = _whole(across), _whole(up)
+    name = definition.name[:1].upper() + definition.name[1:]
+    if definition.kind == "circle":
+        return f"{name} is {yards_text(across)} across: {paces_text(across)}."
+    paces = paces_text(across) if abs(across - up) < 0.05 else f"{paces_text(across)} by {paces_text(up)}"
+    return f"{name} is {size_yards(across, up)}: {paces}."
+
+
+def _whole(length_m: float) -> float:
+    return round(length_m / YARD_M) * YARD_M
+
+
+def _people(group: Group, words: Mapping[str, str]) -> str:
+    word = words.get(group.side, group.side)
+    who = f"{word} {group.role} player".replace("  ", " ") if group.role else word
+    many = "" if group.count == 1 else "s"
+    where = f"on the edge of {group.home.place}" if group.home.on_edge else f"in {group.home.place}"
+    return f"{group.count} {who}{many} {where}."
+
+
+def _rules(setup: Setup, rules: tuple[Rule, ...], words: Mapping[str, str]) -> list[str]:
+    if not rules:
+        return []
+    from turnout.practice.sentences import rule_sentences
+
+    return list(rule_sentences(replace(setup.practice, rules=rules), dict(words)))

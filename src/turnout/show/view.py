@@ -1,0 +1,239 @@
+"""From what was fitted, dealt out, laid and forecast to the one telling of the evening that every face reads."""
+
+from collections.abc import Mapping, Sequence
+
+from turnout.care import Caution, care_box
+from turnout.club.tonight import Tonight
+from turnout.fit.model import Fitted, FittedPart
+from turnout.layout.model import Layout, PartLayout
+from turnout.measure import PACE_M
+from turnout.practice.model import Place, Question
+from turnout.practice.setup import Setup
+from turnout.rota.model import PartRota
+from turnout.show.evening import AskView, EveningView, ForecastRow, PartView, SideView, SizeView
+from turnout.show.ground import cones_of, space_drawing
+from turnout.show.ink import OWN_SHIRTS, Side, is_neutral, sides_of
+from turnout.show.plan import setup_drawing
+from turnout.show.rotas import rota_view
+from turnout.show.steps import step_views
+from turnout.show.strips import AXES
+from turnout.show.words import clock, figure, minutes_text, number_word, paces_text, size_yards, yards_text
+from turnout.study.model import Band, Forecast
+
+OTHER_TYPES = ("hall", "indoor", "sports hall", "futsal")
+
+
+def evening_view(
+    fitted: Fitted,
+    rotas: Sequence[PartRota],
+    layout: Layout,
+    forecasts: Mapping[str, Forecast],
+    *,
+    names: bool,
+    date: str | None = None,
+    club: str | None = None,
+) -> EveningView:
+    """The evening as every face reads it.
+
+    forecasts: by practice key; a part without one shows no figures. names: first names on the rota, and then neither
+    club, date nor place; without, the players' numbers on the coach's list.
+    """
+    tonight = fitted.tonight
+    by_part = {rota.part: rota for rota in rotas}
+    laid = {part.part: part for part in layout.parts}
+    parts = tuple(
+        part_view(fitted, part, by_part.get(part.index), laid.get(part.index), forecasts, names=names)
+        for part in fitted.parts
+    )
+    end = max((part.start_min + part.minutes for part in fitted.parts), default=0.0)
+    return EveningView(
+        title=fitted.session.name,
+        aim=fitted.session.aim,
+        players=tonight.players,
+        start=clock(tonight.start, 0),
+        end=clock(tonight.start, end),
+        space=_space(tonight, names),
+        adults=_adults(tonight),
+        kit=", ".join(f"{count} {thing}" for thing, count in layout.kit),
+        age=f"U{tonight.age}",
+        parts=parts,
+        care=_care(tonight),
+        why=fitted.why(),
+        left_out=fitted.left_out,
+        short=layout.short,
+        country=tonight.country,
+        names=names,
+        date=None if names else date,
+        club=None if names else club,
+    )
+
+
+def part_view(
+    fitted: Fitted,
+    part: FittedPart,
+    rota: PartRota | None,
+    laid: PartLayout | None,
+    forecasts: Mapping[str, Forecast],
+    *,
+    names: bool,
+) -> PartView:
+    """One part: its first copy drawn, its sentences with tonight's side names, who goes where, what to expect."""
+    tonight = fitted.tonight
+    setup = part.copies[0].setup
+    practice = setup.practice
+    sides = sides_of(practice, bibs=part.bibs, own=tonight.kit.own)
+    forecast = forecasts.get(practice.key)
+    steps = step_views(setup, side_words(sides))
+    return PartView(
+        number=part.index + 1,
+        of=len(fitted.parts),
+        key=practice.key,
+        name=practice.name,
+        about=practice.about,
+        start=clock(tonight.start, part.start_min),
+        end=clock(tonight.start, part.start_min + part.minutes),
+        minutes=part.minutes,
+        blocks=_blocks(part),
+        copies=len(part.copies),
+        copies_text=_copies(part),
+        drawing=setup_drawing(setup, bibs=part.bibs, own=tonight.kit.own, cones=cones_of(part, laid)),
+        ground=space_drawing(part, tonight.space, laid, own=tonight.kit.own),
+        sides=tuple(_side(side, part) for side in sides),
+        sizes=_sizes(setup),
+        people=_people(setup, sides),
+        rules=_rules(setup, sides),
+        rota=rota_view(part, rota, sides, tonight, names=names) if rota else None,
+        forecast=_forecast(forecast),
+        forecast_note=_forecast_note(forecast),
+        harder=steps["harder"],
+        easier=steps["easier"],
+        different=steps["different"],
+        questions=tuple(_question(question) for question in practice.questions),
+        set_up=laid.sentence if laid else "",
+        balls=practice.balls,
+        waiting=sum(copy.waiting for copy in part.copies),
+        gave_way=part.gave_way,
+        care=_care(tonight),
+    )
+
+
+def side_words(sides: Sequence[Side]) -> dict[str, str]:
+    """A side's name in the practice -> the word the sentences inflect tonight: amber -> blue."""
+    return {side.side: _word(side) for side in sides}
+
+
+def _word(side: Side) -> str:
+    if is_neutral(side.side):
+        return side.side
+    return side.name.lower().removesuffix("s") if side.colour == OWN_SHIRTS else side.colour
+
+
+def _people(setup: Setup, sides: Sequence[Side]) -> tuple[str, ...]:
+    from turnout.practice.sentences import people_sentences
+
+    return tuple(people_sentences(setup, side_words(sides)))
+
+
+def _rules(setup: Setup, sides: Sequence[Side]) -> tuple[str, ...]:
+    from turnout.practice.sentences import rule_sentences
+
+    return tuple(rule_sentences(setup.practice, side_words(sides)))
+
+
+def _care(tonight: Tonight) -> tuple[Caution, ...]:
+    indoors = any(word in f"{tonight.surface} {tonight.space.name}".lower() for word in OTHER_TYPES)
+    return care_box(
+        players=tonight.players,
+        age=tonight.age,
+        adults=tonight.adults,
+        first_aider=tonight.first_aider,
+        uses_goals=False,  # no place of the language is a goal yet
+        run_off_m=tonight.space.run_off_m,
+        outdoors=not indoors,
+        country=tonight.country,
+    )
+
+
+def _space(tonight: Tonight, names: bool) -> str:
+    size = size_yards(round(tonight.space.across_m / 0.9144) * 0.9144, round(tonight.space.up_m / 0.9144) * 0.9144)
+    return size if names else f"{tonight.space.name}, {size}"
+
+
+def _adults(tonight: Tonight) -> str:
+    if tonight.adults is None:
+        return "adults not said"
+    return f"{tonight.adults} adult" + ("" if tonight.adults == 1 else "s")
+
+
+def _blocks(part: FittedPart) -> str:
+    lengths = set(part.blocks)
+    if len(lengths) == 1:
+        return f"{len(part.blocks)} block{'s' if len(part.blocks) > 1 else ''} of {minutes_text(part.blocks[0])}"
+    return "blocks of " + ", ".join(minutes_text(block) for block in part.blocks)
+
+
+def _copies(part: FittedPart) -> str:
+    if len(part.copies) == 1:
+        return ""
+    sizes = [str(copy.setup.players + copy.waiting) for copy in part.copies]
+    each = f"of {sizes[0]}" if len(set(sizes)) == 1 else f"of {', '.join(sizes[:-1])} and {sizes[-1]}"
+    return f"{number_word(len(sizes)).capitalize()} side by side, {each}"
+
+
+def _side(side: Side, part: FittedPart) -> SideView:
+    keys = {group.key for group in part.copies[0].setup.practice.groups if group.side == side.side}
+    count = sum(copy.setup.count(key) for copy in part.copies for key, _ in copy.setup.counts if key in keys)
+    bibs = f"{count} in own shirts" if side.colour == OWN_SHIRTS else f"{count} {side.colour} bibs"
+    return SideView(side, count, bibs if not is_neutral(side.colour) else f"{count} without bibs of their own")
+
+
+def _sizes(setup: Setup) -> tuple[SizeView, ...]:
+    return tuple(_size(place) for _, place in setup.places if place.kind != "list")
+
+
+def _size(place: Place) -> SizeView:
+    if place.kind == "circle":
+        across = place.across_m
+        return SizeView(place.name, f"{yards_text(across)} across", f"{across:.1f} m across", paces_text(across))
+    paces = f"{round(place.across_m / PACE_M)} x {round(place.up_m / PACE_M)} paces"
+    metres = f"{place.across_m:.1f} x {place.up_m:.1f} m"
+    return SizeView(place.name, size_yards(place.across_m, place.up_m), metres, paces)
+
+
+def _question(question: Question) -> AskView:
+    return AskView(question.capability, question.ask, question.look_for)
+
+
+def _forecast(forecast: Forecast | None) -> tuple[ForecastRow, ...]:
+    if forecast is None:
+        return ()
+    found = dict(forecast.figures)
+    return tuple(
+        ForecastRow(
+            name,
+            axis,
+            found[name].value,
+            found[name].low,
+            found[name].high,
+            found[name].unit,
+            found[name].per,
+            found[name].one_block,
+            band_text(found[name].one_block, axis.scale),
+        )
+        for name, axis in AXES.items()
+        if name in found
+    )
+
+
+def band_text(band: Band, scale: float = 1.0) -> str:
+    """'3 (1–8)': the middle value of one block and the span of nine blocks in ten."""
+    return f"{figure(band.p50 * scale)} ({figure(band.p5 * scale)}–{figure(band.p95 * scale)})"
+
+
+def _forecast_note(forecast: Forecast | None) -> str:
+    if forecast is None:
+        return ""
+    minutes = forecast.simulated_s / 60
+    sure = "" if forecast.settled else " Still rough."
+    block = minutes_text(forecast.block_s / 60)
+    return f"{minutes:.0f} simulated minutes, seed {forecast.seed}; one block of {block}.{sure}"
