@@ -110,7 +110,7 @@ def square_part(number=2, of=3, names=NAMES[:14], rules=SQUARE_RULES, blocks=5, 
         "set_up": "Lay 4 white cones; 4 stay.",
         "balls": 6,
         "waiting": 0,
-        "gave_way": (),
+        "gave_way": ("14 players instead of 13.",),
         "care": care(len(names)),
     }
     return PartView(**{**facts, **changes})
@@ -174,7 +174,7 @@ def evening(parts=None, names=True, **changes):
         "age": "U13",
         "parts": parts,
         "care": parts[0].care,
-        "why": ("Harbour square is 4 v 3 inside and 3 on the edge of each side, not 4 v 3 and 4.",),
+        "why": ("Harbour square: one area of 16 x 16 yd.",),
         "left_out": (),
         "short": (),
         "country": "England",

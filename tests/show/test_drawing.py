@@ -170,13 +170,11 @@ def test_a_letter_reads_on_every_bib(colour):
     assert contrast(on(BIB_INK[colour]), BIB_INK[colour]) >= 4.5
 
 
-def test_own_shirts_are_named_by_their_colour_when_known():
+def test_own_shirts_are_keyed_with_their_colour_when_known():
     practice = square_setup().practice
-    assert [s.name for s in sides_of(practice, bibs=(("amber", "own"), ("blue", "blue")), own="green")] == [
-        "Greens",
-        "Blues",
-    ]
-    assert [s.name for s in sides_of(practice, bibs=(("amber", "own"), ("blue", "blue")))] == ["Shirts", "Blues"]
+    bibs = (("amber", "own"), ("blue", "blue"))
+    assert [side.key for side in sides_of(practice, bibs=bibs, own="green")] == ["Own shirts (green)", "Blues"]
+    assert [side.key for side in sides_of(practice, bibs=bibs)] == ["Own shirts", "Blues"]
 
 
 def test_names_in_a_title_cannot_break_out_of_the_drawing():

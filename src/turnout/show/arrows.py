@@ -5,7 +5,7 @@ sentence sends the player it names. The number on a line is the number of its se
 """
 
 from collections.abc import Iterator, Sequence
-from math import dist
+from math import cos, dist, sin
 
 from turnout.practice.model import Place
 from turnout.practice.setup import Setup
@@ -13,7 +13,8 @@ from turnout.practice.table import Row, Who
 from turnout.show.drawing import Line, Mark, Point
 from turnout.show.ink import is_neutral
 
-SHORT_M, LONG_M = 2.0, 22.0  # a first ball shorter or longer than this is not drawn
+SHORT_M, LONG_M = 4.0, 22.0  # a first ball shorter or longer than this is not drawn
+CLEAR_M = 1.5  # a run passes nobody nearer than this, where there is such a way
 INSIDE = 0.4  # how much of the way to the middle a player coming in is drawn
 
 
@@ -66,25 +67,35 @@ def _in_or_out(setup: Setup, marks: Sequence[Mark], row: Row, holder: int) -> It
     pick = min if row.who.kind == "nearest" else max
     if near:
         mover = pick(near, key=lambda i: (_apart(marks, holder, i), i))
-        yield Line("run", mover, _goal(setup, marks[mover], row), row.order[0])
+        yield Line("run", mover, _goal(setup, marks, mover, row), row.order[0])
 
 
-def _goal(setup: Setup, mark: Mark, row: Row) -> Point:
+def _goal(setup: Setup, marks: Sequence[Mark], mover: int, row: Row) -> Point:
+    """Where the run ends: the straightest of a few ways that ends clear of everybody else."""
+    mark = marks[mover]
     place = setup.place(row.where.place) if row.where else setup.field
-    if row.do == "goes out":
-        return _out_of(place, mark)
-    return mark.x_m + (place.x_m - mark.x_m) * INSIDE, mark.y_m + (place.y_m - mark.y_m) * INSIDE
+    ways = _out_of(place, mark) if row.do == "goes out" else _into(place, mark)
+    others = [marks[i] for i in _players(marks) if i != mover]
+    clear = (way for way in ways if all(_off_line((mark.x_m, mark.y_m), way, other) > CLEAR_M for other in others))
+    return next(clear, ways[0])
 
 
-def _out_of(place: Place, mark: Mark) -> Point:
-    half_x, half_y = place.across_m / 2, place.up_m / 2
-    gaps = {
-        (place.x_m - half_x - 0.5, mark.y_m): mark.x_m - place.x_m + half_x,
-        (place.x_m + half_x + 0.5, mark.y_m): place.x_m + half_x - mark.x_m,
-        (mark.x_m, place.y_m - half_y - 0.5): mark.y_m - place.y_m + half_y,
-        (mark.x_m, place.y_m + half_y + 0.5): place.y_m + half_y - mark.y_m,
-    }
-    return min(gaps, key=lambda point: gaps[point])
+def _into(place: Place, mark: Mark) -> list[Point]:
+    dx, dy = (place.x_m - mark.x_m) * INSIDE, (place.y_m - mark.y_m) * INSIDE
+    return [
+        (mark.x_m + dx * cos(turn) - dy * sin(turn), mark.y_m + dx * sin(turn) + dy * cos(turn))
+        for turn in (0.0, 0.4, -0.4, 0.8, -0.8)
+    ]
+
+
+def _out_of(place: Place, mark: Mark) -> list[Point]:
+    """Just outside the nearest side, straight or slanting, then the next nearest side."""
+    half_x, half_y = place.across_m / 2 + 0.5, place.up_m / 2 + 0.5
+    ways = []
+    for slant in (0.0, 2.0, -2.0, 3.5, -3.5):
+        ways += [(place.x_m + sign * half_x, mark.y_m + slant) for sign in (-1, 1)]
+        ways += [(mark.x_m + slant, place.y_m + sign * half_y) for sign in (-1, 1)]
+    return sorted(ways, key=lambda way: round(dist(way, (mark.x_m, mark.y_m)), 2))
 
 
 def _short_of(marks: Sequence[Mark], start: int, end: int) -> Point:

@@ -7,7 +7,7 @@ from turnout.fit.model import Copy, FittedPart
 from turnout.layout.model import PartLayout
 from turnout.measure import PACE_M
 from turnout.show.drawing import Area, Drawing, Mark, Measure, Point
-from turnout.show.ink import sides_of
+from turnout.show.ink import Side, sides_of
 from turnout.show.plan import Spots, corner_cones, player_marks, start_spots
 from turnout.show.words import number_word, paces_text, players, size_yards, yards_text
 
@@ -24,12 +24,14 @@ def space_drawing(
     pace_m: float = PACE_M,
 ) -> Drawing:
     """All copies of a part in the space. spots: start spots of each copy, in its own coordinates."""
-    sides = sides_of(part.copies[0].setup.practice, bibs=part.bibs, own=own)
+    sides: list[Side] = []
     marks: list[Mark] = []
     areas = [Area("space", "rectangle", "", space.across_m / 2, space.up_m / 2, space.across_m, space.up_m)]
     for number, copy in enumerate(part.copies):
+        worn = sides_of(copy.setup.practice, bibs=copy.bibs or part.bibs, own=own)
+        sides += [side for side in worn if side not in sides]
         given = spots[number] if spots else start_spots(copy.setup)
-        marks += [on_ground(mark, copy) for mark in player_marks(copy.setup, sides, given)]
+        marks += [on_ground(mark, copy) for mark in player_marks(copy.setup, worn, given)]
         areas += _areas(copy, number, len(part.copies))
         if laid is None:
             marks += [on_ground(mark, copy) for mark in corner_cones(copy.setup)]

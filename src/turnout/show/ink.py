@@ -29,6 +29,10 @@ BIB_INK = {
     "pink": "#E58FB1",
     "white": "#FFFFFF",
     "grey": "#8C8F94",
+    "navy": "#22305C",
+    "lime": "#B7D433",
+    "maroon": "#7A1F2B",
+    "violet": "#6A3D8F",
 }
 OWN_SHIRTS = "own"
 _PLAIN = "#D9D4C7"  # own shirts of mixed colours
@@ -62,7 +66,7 @@ def sides_of(practice: Practice, *, bibs: Iterable[tuple[str, str]] = (), own: s
             sides.append(Side(side, "N", "half", colour, bib_ink(colour, own), "Neutrals", _neutral_key(colour, own)))
             continue
         letter, fill = _LETTERS[plain], _FILLS[plain % len(_FILLS)]
-        sides.append(Side(side, letter, fill, colour, bib_ink(colour, own), *_names(side, colour, own)))
+        sides.append(Side(side, letter, fill, colour, bib_ink(colour, own), *_names(colour, own)))
         plain += 1
     return tuple(sides)
 
@@ -96,12 +100,10 @@ def _luminance(ink: str) -> float:
     return 0.2126 * red + 0.7152 * green + 0.0722 * blue
 
 
-def _names(side: str, colour: str, own: str | None) -> tuple[str, str]:
+def _names(colour: str, own: str | None) -> tuple[str, str]:
     if colour == OWN_SHIRTS:
-        name = plural(own) if own and own != "mixed" else "Shirts"
-        return name, f"{name}, own shirts" if name != "Shirts" else "Shirts, no bibs"
-    name = plural(colour)
-    return name, name
+        return "Own shirts", f"Own shirts ({own})" if own and own != "mixed" else "Own shirts"
+    return plural(colour), plural(colour)
 
 
 def _neutral_key(colour: str, own: str | None) -> str:

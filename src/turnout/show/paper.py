@@ -3,7 +3,6 @@
 import json
 from functools import cache
 from importlib.resources import files
-from pathlib import Path
 from typing import Any
 
 from turnout.care import Caution
@@ -36,20 +35,15 @@ def compile_pdf(data: dict[str, Any]) -> bytes:
 
     template = (files("turnout.show") / "paper.typ").read_bytes()
     source: dict[str, bytes] = {"main": template, "data.json": json.dumps(data, ensure_ascii=False).encode()}
-    return typst.compile(  # type: ignore[return-value]
+    return typst.compile(  # type: ignore[call-overload, no-any-return]
         source, format="pdf", font_paths=_fonts(), ignore_system_fonts=True, pdf_standards=["ua-1"]
     )
 
 
 @cache
-def _fonts() -> list[str | Path]:
+def _fonts() -> list[str]:
     """Folders of the two families, from their packages: no font of the machine is used."""
-    import font_source_sans_pro
-    import font_source_serif_pro
-
-    return [
-        str(Path(str(module.__file__)).parent / "files") for module in (font_source_serif_pro, font_source_sans_pro)
-    ]
+    return [str(files(package) / "files") for package in ("font_source_serif_pro", "font_source_sans_pro")]
 
 
 def _document(view: EveningView) -> dict[str, Any]:
@@ -72,7 +66,7 @@ def _sheet(view: EveningView) -> dict[str, Any]:
         "set_up": [f"{part.start} {part.name}: {part.set_up}" for part in view.parts if part.set_up],
         "kit": view.kit,
         "short": list(view.short),
-        "why": list(view.why),
+        "gave_way": [f"{part.name}: {line}" for part in view.parts for line in part.gave_way],
         "care": [_caution(row) for row in view.care],
         "emergency": EMERGENCY if view.country in ("England", "Scotland", "Wales", "Northern Ireland") else _ABROAD,
         "foot": f"Attack up the page; north is up. {why_no}",

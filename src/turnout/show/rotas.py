@@ -38,8 +38,17 @@ def _rows(
             if waits:
                 cells.append(_cell(block.waiting, shown) if copy == 0 else "")
             top = copy == 0
-            number = str(copy + 1) if len(part.copies) > 1 else ""
-            yield RotaRow(name if top else "", clock(start, starts[first]) if top else "", number, tuple(cells))
+            yield RotaRow(
+                name if top else "", clock(start, starts[first]) if top else "", _copy(part, copy), tuple(cells)
+            )
+
+
+def _copy(part: FittedPart, index: int) -> str:
+    """'2', or '2: red, blue' where this copy wears other bibs than the first."""
+    if len(part.copies) == 1:
+        return ""
+    worn = part.copies[index].bibs or part.bibs
+    return str(index + 1) if worn == part.bibs else f"{index + 1}: {', '.join(colour for _, colour in worn)}"
 
 
 def _cell(labels: Sequence[str], shown: dict[str, str]) -> str:

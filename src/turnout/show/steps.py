@@ -3,12 +3,11 @@
 from collections.abc import Mapping
 from dataclasses import replace
 
+from turnout.measure import YARD_M
 from turnout.practice.model import Group, PlaceDef, Rule, Step
 from turnout.practice.setup import Setup
 from turnout.show.evening import StepView
 from turnout.show.words import paces_text, size_yards, yards_text
-
-YARD_M = 0.9144
 
 
 def step_views(setup: Setup, words: Mapping[str, str]) -> dict[str, tuple[StepView, ...]]:
@@ -36,6 +35,9 @@ def step_sentence(setup: Setup, step: Step, words: Mapping[str, str]) -> str:
 def _ground(setup: Setup, definition: PlaceDef) -> str:
     """The step's size at tonight's: the same share of the designed size, in whole yards."""
     place = setup.place(definition.name)
+    if definition.kind == "strip":
+        depth = definition.depth_m
+        return f"{_named(definition)} is {yards_text(depth)} deep: {paces_text(depth)}."
     designed = next((old for old in setup.practice.ground if old.name == definition.name), None)
     across, up = definition.across_m, definition.up_m
     if designed and designed.across_m:
@@ -43,11 +45,15 @@ def _ground(setup: Setup, definition: PlaceDef) -> str:
     if designed and designed.up_m:
         up = place.up_m * definition.up_m / designed.up_m
     across, up = _whole(across), _whole(up)
-    name = definition.name[:1].upper() + definition.name[1:]
+    name = _named(definition)
     if definition.kind == "circle":
         return f"{name} is {yards_text(across)} across: {paces_text(across)}."
     paces = paces_text(across) if abs(across - up) < 0.05 else f"{paces_text(across)} by {paces_text(up)}"
     return f"{name} is {size_yards(across, up)}: {paces}."
+
+
+def _named(definition: PlaceDef) -> str:
+    return definition.name[:1].upper() + definition.name[1:]
 
 
 def _whole(length_m: float) -> float:
@@ -55,11 +61,14 @@ def _whole(length_m: float) -> float:
 
 
 def _people(group: Group, words: Mapping[str, str]) -> str:
-    word = words.get(group.side, group.side)
-    who = f"{word} {group.role} player".replace("  ", " ") if group.role else word
-    many = "" if group.count == 1 else "s"
-    where = f"on the edge of {group.home.place}" if group.home.on_edge else f"in {group.home.place}"
-    return f"{group.count} {who}{many} {where}."
+    from turnout.practice.printing import side_name, the
+
+    inflection = "adjective" if group.role or group.count == 1 else "noun"
+    who = side_name(words.get(group.side, group.side), inflection)
+    if group.role:
+        who = f"{who} {group.role} player" + ("" if group.count == 1 else "s")
+    where = f"{'on the edge of' if group.home.on_edge else 'in'} {the(group.home.place)}"
+    return f"{group.count} {who} {where}."
 
 
 def _rules(setup: Setup, rules: tuple[Rule, ...], words: Mapping[str, str]) -> list[str]:

@@ -17,7 +17,7 @@ from turnout.show.plan import setup_drawing
 from turnout.show.rotas import rota_view
 from turnout.show.steps import step_views
 from turnout.show.strips import AXES
-from turnout.show.words import clock, figure, minutes_text, number_word, paces_text, size_yards, yards_text
+from turnout.show.words import clock, figure, listed, minutes_text, number_word, paces_text, size_yards, yards_text
 from turnout.study.model import Band, Forecast
 
 OTHER_TYPES = ("hall", "indoor", "sports hall", "futsal")
@@ -118,20 +118,19 @@ def part_view(
 
 
 def side_words(sides: Sequence[Side]) -> dict[str, str]:
-    """A side's name in the practice -> the word the sentences inflect tonight: amber -> blue."""
-    return {side.side: _word(side) for side in sides}
-
-
-def _word(side: Side) -> str:
-    if is_neutral(side.side):
-        return side.side
-    return side.name.lower().removesuffix("s") if side.colour == OWN_SHIRTS else side.colour
+    """A side's name in the practice -> its colour tonight, as sentences inflect it: amber -> blue, amber -> own."""
+    return {side.side: side.colour for side in sides if not is_neutral(side.side)}
 
 
 def _people(setup: Setup, sides: Sequence[Side]) -> tuple[str, ...]:
-    from turnout.practice.sentences import people_sentences
+    """Who is where, then each place but the first that has a size of its own."""
+    from turnout.practice.sentences import ground_sentences, people_sentences
 
-    return tuple(people_sentences(setup, side_words(sides)))
+    words = side_words(sides)
+    definitions = setup.practice.ground
+    told = zip(definitions, ground_sentences(setup, words), strict=True)
+    places = [text for index, (place, text) in enumerate(told) if index and place.kind != "list"]
+    return (*people_sentences(setup, words), *places)
 
 
 def _rules(setup: Setup, sides: Sequence[Side]) -> tuple[str, ...]:
@@ -182,9 +181,17 @@ def _copies(part: FittedPart) -> str:
 
 def _side(side: Side, part: FittedPart) -> SideView:
     keys = {group.key for group in part.copies[0].setup.practice.groups if group.side == side.side}
-    count = sum(copy.setup.count(key) for copy in part.copies for key, _ in copy.setup.counts if key in keys)
-    bibs = f"{count} in own shirts" if side.colour == OWN_SHIRTS else f"{count} {side.colour} bibs"
-    return SideView(side, count, bibs if not is_neutral(side.colour) else f"{count} without bibs of their own")
+    worn: dict[str, int] = {}
+    for copy in part.copies:
+        colour = dict(copy.bibs or part.bibs).get(side.side, side.colour)
+        worn[colour] = worn.get(colour, 0) + sum(count for key, count in copy.setup.counts if key in keys)
+    return SideView(side, sum(worn.values()), listed([_worn(colour, count) for colour, count in worn.items()]))
+
+
+def _worn(colour: str, count: int) -> str:
+    if colour == OWN_SHIRTS:
+        return f"{count} in own shirts"
+    return f"{count} without bibs" if is_neutral(colour) else f"{count} {colour} bib" + ("" if count == 1 else "s")
 
 
 def _sizes(setup: Setup) -> tuple[SizeView, ...]:
