@@ -104,11 +104,19 @@ def out_of_reach(practice: Practice, rows: tuple[Row, ...]) -> Iterator[Finding]
             if not able or not able <= held:
                 continue
             said = f"line {limit.source.line} says “{limit.source.text}”"
-            if limit.do == "touches" and limit.value == 1 and act.kind == "run into" and limit.where is None:
+            tight = limit.do == "touches" and limit.value == 1 and limit.where is None
+            if tight and act.kind == "run into" and all(touches(practice, rows, key) == 1 for key in able):
                 yield row.source, f"running the ball takes more than one touch, and {said}", "error"
             stays_out = limit.do == "stay out" and limit.until is None and limit.where == act.where
             if stays_out and act.kind in ("receive in", "run into", "score"):
                 yield row.source, f"nobody who could score may be there: {said}", "error"
+
+
+def touches(practice: Practice, rows: tuple[Row, ...], key: str) -> int | None:
+    """The touch limit of a group everywhere: of several sentences the one about fewest groups holds."""
+    limits = [row for row in rows if row.do == "touches" and row.where is None and key in players(practice, row.who)]
+    narrow = min(limits, key=lambda row: len(players(practice, row.who)), default=None)
+    return narrow.value if narrow and isinstance(narrow.value, int) else None
 
 
 def too_few(practice: Practice, rows: tuple[Row, ...]) -> Iterator[Finding]:

@@ -16,10 +16,13 @@ UNIT_WORDS = {
     "pace": "paces", "steps": "paces",
 }  # fmt: skip
 PIECES = {"halves": 2, "thirds": 3}
-SHAPES = (
-    "a place reads like “rectangle 16 x 16 yd”, “circle 18 yd across”, “strip 5 yd inside the north end of pitch”, "
-    "“thirds of pitch from west to east (left, middle, right)” or a list of places"
-)
+SHAPES = {
+    "rectangle": "“rectangle 16 x 16 yd”",
+    "circle": "“circle 18 yd across”",
+    "strip": "“strip 5 yd inside the north end of pitch”",
+    "thirds": "“thirds of pitch from west to east (left, middle, right)”",
+    "halves": "“halves of pitch from south to north (near half, far half)”",
+}
 RECTANGLE = re.compile(rf"rectangle {NUMBER} ?x ?{NUMBER} ?{UNIT}")
 CIRCLE = re.compile(rf"circle {NUMBER} ?{UNIT} across")
 STRIP = re.compile(rf"strip {NUMBER} ?{UNIT} (inside|beyond) the (north|south|east|west) (?:end|side) of (.+)")
@@ -73,6 +76,13 @@ def place_called(name: str, known: Mapping[str, PlaceDef]) -> str:
     raise PlaceError(name.strip(), f"no place above has this name (places: {above})", nearest(wanted, known))
 
 
+def shape_like(word: str) -> tuple[str, str | None]:
+    """What a place that begins with `word` should read like, and the nearest shape if the word is none."""
+    if word in SHAPES:
+        return f"a place of this kind reads like {SHAPES[word]}, with numbers above zero", None
+    return f"a place reads like {', '.join(SHAPES.values())} or a list of places", nearest(word, SHAPES)
+
+
 def strip(name: str, found: re.Match[str], known: Mapping[str, PlaceDef], source: Source | None) -> PlaceDef:
     """A strip inside or beyond one side of a place."""
     depth, unit, how, side, of = found.groups()
@@ -102,5 +112,5 @@ def members(name: str, said: str, known: Mapping[str, PlaceDef], source: Source 
     parts = [part.strip() for part in said.split(",")]
     if len(parts) < 2 or re.search(r"\d", said):
         word = re.split(r"\W", said, maxsplit=1)[0]
-        raise PlaceError(said, SHAPES, nearest(word, ("rectangle", "circle", "strip", "thirds", "halves")))
+        raise PlaceError(said, *shape_like(word))
     return PlaceDef(name, "list", members=tuple(place_called(part, known) for part in parts), source=source)

@@ -10,7 +10,7 @@ from turnout.practice.model import Group, PlaceDef, Practice
 # Words for bibs and shirts: a side called one of these is a stand-in, printed in tonight's colour, without a plural.
 COLOURS = frozenset({
     "amber", "blue", "red", "yellow", "green", "white", "black", "orange", "pink", "purple", "grey", "navy", "sky",
-    "lime", "maroon", "violet", "own",
+    "lime", "maroon", "violet",
 })  # fmt: skip
 ARTICLES = frozenset({"the", "a", "an"})
 WORD = re.compile(r"[^\W_]+(?:[-'’][^\W_]+)*|[^\w\s]|_")

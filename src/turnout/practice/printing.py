@@ -62,14 +62,19 @@ class Printer:
     def name(self, name: str, slot: Slot) -> str:
         """A side, role or place as the slot wants it."""
         if slot.type == "side":
-            return side_name(self.sides.get(name, name) if name in COLOURS else name, slot.inflection)
+            return side_name(tonight_name(name, self.sides), slot.inflection)
         return the(name) if slot.type == "place_name" else name
 
 
+def tonight_name(name: str, sides: Mapping[str, str]) -> str:
+    """Tonight's name of a side: another colour for a stand-in, 'own shirt' for 'own'; a job name stays."""
+    if name not in COLOURS or name not in sides:
+        return name
+    return "own shirt" if sides[name] == "own" else sides[name]
+
+
 def side_name(name: str, inflection: str) -> str:
-    """A side: colours as they are ('blue'), own shirts as such, other names in the plural ('neutrals')."""
-    if name == "own":
-        return "own-shirt" if inflection == "adjective" else "own shirts"
+    """A side: colours as they are ('blue'), other names in the plural ('neutrals', 'own shirts')."""
     if name in COLOURS or inflection == "adjective":
         return name
     return plural(name) if inflection == "noun" else f"the {plural(name)}"

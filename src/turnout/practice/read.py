@@ -9,8 +9,9 @@ from turnout.practice.names import Names, collect
 from turnout.practice.read_model import read_ground, read_people_lines, read_rules
 from turnout.practice.read_small import read_ages, read_also, read_arrange, read_balls, read_coach, read_develops
 from turnout.practice.read_steps import read_steps
+from turnout.practice.steps import taken_with
 from turnout.problems import Problem
-from turnout.reading import Document, Pairs, Report, load
+from turnout.reading import Document, Items, Pairs, Report, load
 
 KEYS = (
     "practice", "about", "ages", "develops", "ground", "people", "also called", "rules", "steps", "coach", "kit",
@@ -43,8 +44,18 @@ def practice_of(document: Document, report: Report) -> Practice | None:
     report.needed(root, ("practice", "ground", "people", "rules"), "a practice")
     practice = sentences_of(root, report)
     if practice is not None and not report.errors:
-        report.problems += [as_problem(finding) for finding in contradictions(practice)]
+        report.problems += [as_problem(finding) for finding in findings(practice)]
     return practice
+
+
+def findings(practice: Practice) -> list[Finding]:
+    """The contradictions of the practice, then those that a step brings when it is taken alone."""
+    own = contradictions(practice)
+    brought = []
+    for step in practice.steps:
+        fresh = [finding for finding in contradictions(taken_with(practice, step)) if finding not in own]
+        brought += [(source, f"the step {step.name}: {said}", severity) for source, said, severity in fresh]
+    return own + [finding for finding in brought if finding[2] == "error"]
 
 
 def as_problem(finding: Finding) -> Problem:
@@ -68,7 +79,9 @@ def sentences_of(root: Pairs, report: Report) -> Practice | None:
         ground=tuple(ground), groups=tuple(groups), rules=tuple(rules),
         questions=tuple(read_coach(root.get("coach"), report)), also_called=also, balls=kit, arrange=arrange,
     )  # fmt: skip
-    steps = read_steps(root.get("steps"), report, practice, names)
+    written = root.get("rules")
+    every_rule = isinstance(written, Items) and len(rules) == len(written.items)
+    steps = read_steps(root.get("steps"), report, practice, names, check=every_rule)
     practice = replace(practice, steps=tuple(steps))
     return practice if ground and groups else None
 

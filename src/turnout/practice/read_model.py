@@ -4,9 +4,9 @@ import re
 from collections.abc import Mapping
 
 from turnout.practice.ground_words import PlaceError, read_place
-from turnout.practice.model import Group, PlaceDef, Rule, Source
+from turnout.practice.model import Group, Home, PlaceDef, Rule, Source
 from turnout.practice.names import COLOURS, Names
-from turnout.practice.people_words import PeopleError, read_people
+from turnout.practice.people_words import MOST, PeopleError, read_people
 from turnout.practice.printing import print_rule
 from turnout.practice.rules import RuleError, parse_rule
 from turnout.reading import Items, Node, Report, Text
@@ -48,7 +48,7 @@ def read_ground(node: Node | None, report: Report, known: Mapping[str, PlaceDef]
         except PlaceError as error:
             at = max(0, text.value.find(error.read))
             report.add(text, error.expected, read=error.read, near=error.nearest, offset=at)
-            continue
+            made = [PlaceDef(key.value, "rectangle", 1.0, 1.0)]  # stands in, so that one fault is told once
         found.update((place.name, place) for place in made)
     return list(found.values())
 
@@ -69,8 +69,9 @@ def read_people_lines(
         except PeopleError as error:
             at = max(0, text.value.find(error.read))
             report.add(text, error.expected, read=error.read, near=error.nearest, offset=at)
-            continue
-        if places[group.home.place].kind == "list":
+            side, _, role = " ".join(key.value.split()).partition(" ")
+            group = Group(side, role, 1, 0, MOST, Home(""))  # stands in, so that one fault is told once
+        if group.home.place and places[group.home.place].kind == "list":
             report.add(text, "a home is one place, not a list of places", read=group.home.place)
         found[group.key] = group
     check_roles([*known.values(), *found.values()], list(found.values()), report, pairs)

@@ -62,7 +62,7 @@ def explain(error: Unread, words: list[Piece], names: Names) -> RuleError:
     possible = candidates(error.expected, names)
     at_end = stopped.word == "." and error.word == len(words) - 1
     read_word = "the end of the sentence" if at_end else stopped.written
-    near = None if at_end else spelling(stopped.word, possible, names)
+    near = None if at_end else spelling(stopped.written, possible, names)
     wanted = f"here stands {listed(error.expected, names)}" if error.expected else "this is more than one sentence"
     if near is None:
         wanted += f"; a sentence like it: “{likely_form(words)}”"
@@ -81,9 +81,10 @@ def candidates(terminals: set[str], names: Names) -> list[str]:
 
 def spelling(word: str, possible: list[str], names: Names) -> str | None:
     """The nearest word that could stand here, else a number word as digits."""
-    if word in NUMBER_WORDS:
-        return NUMBER_WORDS[word]
-    return nearest(word, possible) or nearest(word, [*names.all(), *keywords()])
+    if word.casefold() in NUMBER_WORDS:
+        return NUMBER_WORDS[word.casefold()]
+    near = nearest(word, possible) or nearest(word, [*names.all(), *keywords()])
+    return near.capitalize() if near and word[:1].isupper() else near
 
 
 def listed(terminals: set[str], names: Names) -> str:

@@ -5,7 +5,7 @@ from collections.abc import Mapping, Sequence
 from turnout.measure import yards
 from turnout.practice.model import Group, Place, PlaceDef, Practice
 from turnout.practice.names import COLOURS, names_of
-from turnout.practice.printing import print_rule, side_name, the
+from turnout.practice.printing import print_rule, side_name, the, tonight_name
 from turnout.practice.setup import Setup
 
 
@@ -50,7 +50,7 @@ def counted(setup: Setup, groups: Sequence[Group], role: str, sides: Mapping[str
 
 def side_word(group: Group, sides: Mapping[str, str], *, adjective: bool) -> str:
     """A side's word tonight: 'blue', 'green shirts' or, before a role, 'green shirt'."""
-    name = sides.get(group.side, group.side) if group.side in COLOURS else group.side
+    name = tonight_name(group.side, sides)
     return side_name(name, "adjective" if adjective else "noun")
 
 

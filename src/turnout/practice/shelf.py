@@ -1,5 +1,6 @@
 """Where shipped practices live, and finding a practice by its key."""
 
+import re
 from collections.abc import Iterable
 from pathlib import Path
 
@@ -13,5 +14,15 @@ def practice_files(folders: Iterable[Path] = (SHELF,)) -> dict[str, Path]:
         for path in sorted(folder.glob("*/practice.yaml")):
             found.setdefault(path.parent.name, path)
         for path in sorted(folder.glob("*.yaml")):
-            found.setdefault(path.stem, path)
+            if is_practice(path):
+                found.setdefault(path.stem, path)
     return found
+
+
+def is_practice(path: Path) -> bool:
+    """Whether a file says near its beginning that it is a practice."""
+    try:
+        with open(path, "rb") as stream:
+            return re.search(rb"^practice *:", stream.read(2000), re.MULTILINE) is not None
+    except OSError:
+        return False

@@ -3,6 +3,7 @@
 from collections.abc import Iterable, Mapping
 from dataclasses import replace
 
+from turnout.practice.contradictions import contradictions
 from turnout.practice.model import Group, Phrase, PlaceDef, Practice, Rule, Source, Step
 from turnout.problems import BadInput, Problem, TurnoutError
 from turnout.reading import nearest
@@ -26,6 +27,9 @@ def with_steps(practice: Practice, names: Iterable[str]) -> Practice:
             practice = taken_with(practice, step)
         except StepFault as fault:
             raise BadInput([problem(fault, practice, step)]) from None
+    against = [finding for finding in contradictions(practice) if finding[2] == "error"] if practice.taken else []
+    if against:
+        raise BadInput([problem(StepFault(*against[0][:2]), practice, None)])
     return practice
 
 
@@ -43,10 +47,11 @@ def step_called(practice: Practice, name: str) -> Step:
     raise BadInput([Problem(practice.key, None, None, name, expected, near)])
 
 
-def problem(fault: StepFault, practice: Practice, step: Step) -> Problem:
-    """A fault of a step as a problem of the practice file."""
-    before = f" (after {', '.join(practice.taken)})" if practice.taken else ""
-    expected = f"the step {step.name}{before}: {fault.expected}"
+def problem(fault: StepFault, practice: Practice, step: Step | None) -> Problem:
+    """A fault of a step, or of several together, as a problem of the practice file."""
+    after = f"after {', '.join(practice.taken)}" if practice.taken else ""
+    before = f"the step {step.name} {after}".strip() if step else after
+    expected = f"{before}: {fault.expected}"
     return Problem(fault.source.file, fault.source.line, fault.source.column, fault.source.text, expected)
 
 
