@@ -16,6 +16,7 @@ class Copy:
     y_m: float
     turned: bool = False  # True: the practice's east points north in the space
     waiting: int = 0
+    bibs: tuple[tuple[str, str], ...] = ()  # side -> colour in this copy; the copies differ only when stock is short
 
 
 @dataclass(frozen=True)
@@ -29,9 +30,10 @@ class FittedPart:
     rest_min: float  # between two blocks
     changeover_min: float  # after this part, before the next; 0 for the last
     copies: tuple[Copy, ...]
-    bibs: tuple[tuple[str, str], ...]  # side -> colour ('own' for own shirts)
+    bibs: tuple[tuple[str, str], ...]  # side -> colour ('own' for own shirts), as in the first copy
     price: float
     gave_way: tuple[str, ...] = ()
+    bib_changes: int = 0  # fewest players who put on, take off or change a bib before this part
 
 
 @dataclass(frozen=True)
@@ -45,6 +47,10 @@ class Fitted:
     left_out: tuple[str, ...] = ()
     reasons: tuple[str, ...] = ()
     smallest_change: str | None = None
+    changes: tuple[
+        tuple[str, float], ...
+    ] = ()  # the same as data: ('players', 1), ('yards up', 3), ('minutes', 9), ...
+    price: float = 0.0  # of the whole: parts, minutes, bibs and what was left out
 
     def why(self) -> tuple[str, ...]:
         """What was chosen and what gave way, in sentences a coach reads."""
