@@ -1,0 +1,81 @@
+"""What players of an age and a level can do: six capability groups and the body, one row of numbers per player.
+
+Levels: new, learning, settled, strong. Where a published figure exists it comes from the evidence room; every other
+number is free (no source was found), set to sense, with the ranges of docs/model.md.
+"""
+
+import numpy as np
+
+from turnout.evidence import value
+from turnout.play.kernel import columns as c
+from turnout.play.kernel.chance import MASK, mix
+
+LEVELS = ("new", "learning", "settled", "strong")
+CAPABILITIES = ("technique", "scanning", "positioning", "timing", "movement", "disguise")
+
+# capability -> column -> (new, learning, settled, strong) at U14; free
+LADDERS: dict[str, dict[int, tuple[float, float, float, float]]] = {
+    "technique": {
+        c.AIM_SD: (0.150, 0.112, 0.085, 0.066),
+        c.WEIGHT_SD: (0.18, 0.15, 0.12, 0.09),
+        c.CONTROL_S: (0.62, 0.50, 0.42, 0.35),
+        c.CLEAN: (0.93, 0.955, 0.975, 0.99),
+        c.TACKLES: (0.85, 0.95, 1.0, 1.05),
+        c.NOISE: (0.20, 0.15, 0.11, 0.08),
+    },
+    "scanning": {c.SCAN: (0.12, 0.22, 0.34, 0.5), c.THINK_S: (0.52, 0.42, 0.34, 0.27)},
+    "positioning": {c.SPOT_NOISE: (0.5, 0.3, 0.15, 0.05)},
+    "timing": {c.RELEASE_S: (0.36, 0.26, 0.17, 0.09)},
+    "movement": {c.MOVE_S: (0.9, 0.65, 0.48, 0.36), c.MOVE_PACE: (0.42, 0.54, 0.64, 0.74)},
+    "disguise": {c.DISGUISE_S: (0.0, 0.04, 0.09, 0.16)},
+}
+AGE_FACTOR = {c.AIM_SD: 0.055, c.CONTROL_S: 0.04, c.THINK_S: 0.035, c.NOISE: 0.03}  # worse per year under U14, free
+SPREAD = {c.TOP: 0.05, c.AIM_SD: 0.15, c.CONTROL_S: 0.12, c.THINK_S: 0.12, c.SCAN: 0.2}  # between players, free
+ACCEL_CAP_MPS2 = 5.8  # tracking shows 99 % of accelerations within about 4.5 m/s2; nobody near 10
+
+
+def abilities(age: int, level: str = "settled", **levels: str) -> np.ndarray:
+    """One player's row (A_COLUMNS,) at an age group (12 for U12); capabilities may stand at levels of their own.
+
+    Raises KeyError on an unknown capability, ValueError on an unknown level.
+    """
+    row = np.zeros(c.A_COLUMNS)
+    for capability, ladder in LADDERS.items():
+        step = LEVELS.index(levels.pop(capability, level))
+        for column, rungs in ladder.items():
+            row[column] = rungs[step] * (1 + AGE_FACTOR.get(column, 0.0) * max(-4, 14 - age))
+    if levels:
+        raise KeyError(next(iter(levels)))
+    _body(row, age)
+    return row
+
+
+def squad_abilities(number: int, age: int, level: str, seed: int, **levels: str) -> np.ndarray:
+    """Abilities of `number` players drawn around their level: (players, A_COLUMNS). The draw belongs to the seed."""
+    rows = np.tile(abilities(age, level, **levels), (number, 1))
+    for player in range(number):
+        for column, spread in SPREAD.items():
+            key = mix(mix(seed & MASK) ^ mix(player * 64 + column))
+            rows[player, column] *= 1 + spread * (key / 2**31 - 1.0)
+    return rows
+
+
+def _body(row: np.ndarray, age: int) -> None:
+    """Top speed, push, kick and reaction by age; between and beyond the measured ages a straight line (free)."""
+    top = np.interp(age, [7, 10, 12, 14, 18], [5.4, _v0(10), _v0(12), _v0(14), value("sprint.adult.vmax").number])
+    push = np.interp(age, [7, 10, 12, 14, 18], [5.6, _f0(10), _f0(12), _f0(14), 7.0])
+    row[c.TOP], row[c.ALPHA] = top, push / top
+    row[c.ACCEL] = min(ACCEL_CAP_MPS2, push)
+    row[c.KICK_TOP] = np.interp(age, [7, 11, 20], [9.0, value("kick.max.u11").number, value("kick.max.u20").number])
+    row[c.REACT_S] = np.interp(
+        age - 1, [8.5, 10.5, 12.5, 18], [value(f"reaction.foot.player.{a}y").number for a in ("8-9", "10-11", "12-13")]
+        + [0.37],
+    )  # fmt: skip
+
+
+def _v0(age: int) -> float:
+    return value(f"sprint.boys.u{age}.v0.end").number
+
+
+def _f0(age: int) -> float:
+    return value(f"sprint.boys.u{age}.f0.end").number

@@ -1,0 +1,192 @@
+"""The when/then table as integer rows for the kernel."""
+
+import numpy as np
+
+from turnout.play.kernel import columns as c
+from turnout.play.naming import Names
+from turnout.practice.table import Act, Event, Row, While, Who
+from turnout.problems import TurnoutError
+
+ACTS = {
+    "passes in a row": c.E_ROW, "passes": c.E_PASSES, "pass to": c.E_PASS, "pass into": c.E_PASS_INTO,
+    "receive in": c.E_RECEIVE, "run into": c.E_RUN_IN, "win": c.E_WIN, "win and pass": c.E_WIN_PASS,
+    "lose": c.E_LOSE, "score": c.E_SCORE, "touches": c.E_TOUCHES, "start": c.E_START, "tackle": c.E_TACKLE,
+    "enter": c.E_ENTER,
+}  # fmt: skip
+EVENTS = {
+    "ball out": c.E_OUT, "ball enters": c.E_BALL_ENTERS, "ball leaves": c.E_BALL_LEAVES, "seconds pass": c.E_SECONDS,
+}  # fmt: skip
+DO = {
+    "score": c.D_POINTS, "exchange": c.D_EXCHANGE, "change over": c.D_CHANGE_OVER, "comes in": c.D_IN,
+    "goes out": c.D_OUT, "rotate": c.D_ROTATE, "starts": c.D_STARTS,
+}  # fmt: skip
+WHO = {
+    "a side": c.W_ACTOR_SIDE, "side with the ball": c.W_ACTOR_SIDE, "other side": c.W_OTHER_SIDE,
+    "side without the ball": c.W_OTHER_SIDE, "side": c.W_SIDE, "role": c.W_ROLE, "its role": c.W_ROLE,
+    "everyone": c.W_EVERYONE, "passer": c.W_PASSER, "receiver": c.W_RECEIVER, "winner": c.W_WINNER,
+    "loser": c.W_LOSER, "scorer": c.W_SCORER, "last to touch": c.W_LAST, "nearest": c.W_NEAREST,
+    "farthest": c.W_FARTHEST, "next group": c.W_NEXT_GROUP, "nobody": c.W_NONE,
+}  # fmt: skip
+LIMITS = {"stay in": c.STAY_IN, "stay out": c.STAY_OUT, "no tackle": c.NO_TACKLE, "touches": c.TOUCH_LIMIT}
+AFTER = {"win": 1, "win and pass": 1, "start": 2}
+
+
+def compile_rows(names: Names, rows: tuple[Row, ...]) -> np.ndarray:
+    """The rows the kernel watches, (rows, ROW_COLUMNS): points, then changes, then restarts, in sentence order."""
+    found: list[tuple[tuple[int, ...], list[int]]] = []
+    first = min((row.order[0] for row in rows if row.do == "score"), default=0)
+    for row in rows:
+        if row.do == "ball in" and row.value == "pass":
+            row = _as_start(row)
+        if row.do in DO:
+            for place in _row_places(names, row):
+                found.append(((min(DO[row.do], 1) + (row.do == "starts"), *row.order), _row(names, row, place, first)))
+    found += _score_restart(names, rows)
+    found.sort(key=lambda item: item[0])
+    return np.array([cells for _, cells in found], dtype=np.int64).reshape(-1, c.ROW_COLUMNS)
+
+
+def _as_start(row: Row) -> Row:
+    from dataclasses import replace
+
+    return replace(row, do="starts")
+
+
+def _row_places(names: Names, row: Row) -> tuple[int, ...]:
+    where = row.when.act.where if row.when and row.when.act else (row.when.where if row.when else None)
+    return names.places(where.place) if where is not None else (-1,)
+
+
+def _row(names: Names, row: Row, place: int, first: int) -> list[int]:
+    cells = [0] * c.ROW_COLUMNS
+    cells[c.ROW_WHEN], cells[c.ROW_COUNT] = _event(row)
+    actor = row.when.who if row.when is not None and row.when.who is not None else row.who
+    cells[c.ROW_WHO_SIDE], cells[c.ROW_WHO_ROLES] = _actor(names, actor) if row.when is not None else (-1, 0)
+    cells[c.ROW_PLACE], cells[c.ROW_DO] = place, DO[row.do]
+    act = row.when.act if row.when else None
+    cells[c.ROW_TO_ROLES] = names.bits(act.to) if act is not None and act.to is not None else 0
+    _put(names, cells, c.ROW_A, row.who)
+    _put(names, cells, c.ROW_B, row.target)
+    cells[c.ROW_WHERE] = names.places(row.where.place)[0] if row.where is not None else -1
+    cells[c.ROW_EDGE] = int(row.where is not None and row.where.how == "edge")
+    cells[c.ROW_VALUE] = row.value if isinstance(row.value, int) else 0
+    cells[c.ROW_SENTENCE], cells[c.ROW_FIRST] = row.order[0], int(row.do == "score" and row.order[0] == first)
+    cells[c.ROW_EVERY_MS] = int((row.every_s or 0) * 1000)
+    _within(cells, row)
+    return cells
+
+
+def _event(row: Row) -> tuple[int, int]:
+    if row.every_s is not None:
+        return c.E_CLOCK, 0
+    if row.when is None:
+        return c.E_NONE, 0
+    if row.when.kind == "act" and row.when.act is not None:
+        return ACTS[row.when.act.kind], row.when.act.count or 0
+    return EVENTS[row.when.kind], int(row.when.seconds or 0)
+
+
+def _actor(names: Names, who: Who) -> tuple[int, int]:
+    """The side (-1: any) and the roles (0: any) whose doing sets a row off; neutrals act for the side with the ball."""
+    side = names.side_index(who.side) if who.side in names.sides else -1
+    return side, names.bits(who) if who.kind in ("role", "side", "its role") else 0
+
+
+def _put(names: Names, cells: list[int], column: int, who: Who | None) -> None:
+    """Kind, side, roles and whose of a 'who', from `column` on."""
+    if who is None:
+        cells[column + 1] = -1
+        return
+    playing = who.side is not None and who.side in names.sides
+    cells[column] = WHO[who.kind]
+    cells[column + 1] = names.side_index(who.side) if playing and who.side is not None else -1
+    cells[column + 2] = names.bits(who) if who.kind != "everyone" else 0
+    cells[column + 3] = int(who.whose == "other")
+
+
+def _within(cells: list[int], row: Row) -> None:
+    if row.within_s is None:
+        return
+    kind = row.after.kind if row.after is not None else ""
+    if kind not in AFTER:
+        raise TurnoutError(f"“{row.source.text}”: within so many seconds of winning the ball or of starting is played.")
+    cells[c.ROW_AFTER], cells[c.ROW_WITHIN_MS] = AFTER[kind], int(row.within_s * 1000)
+
+
+def _score_restart(names: Names, rows: tuple[Row, ...]) -> list[tuple[tuple[int, ...], list[int]]]:
+    """Fixed meaning: after a score in a place the other side starts there, unless a When on a score says who starts."""
+    in_place = any(row.do == "score" and _row_places(names, row) != (-1,) for row in rows)
+    said = any(row.do == "starts" and row.when and row.when.act and row.when.act.kind == "score" for row in rows)
+    if not in_place or said:
+        return []
+    cells = [0] * c.ROW_COLUMNS
+    cells[c.ROW_WHEN], cells[c.ROW_WHO_SIDE], cells[c.ROW_PLACE], cells[c.ROW_DO] = c.E_SCORE, -1, -1, c.D_STARTS
+    cells[c.ROW_A], cells[c.ROW_A_SIDE], cells[c.ROW_B_SIDE], cells[c.ROW_WHERE] = c.W_OTHER_SIDE, -1, -1, -1
+    return [((2, 999, 0), cells)]
+
+
+def compile_limits(names: Names, rows: tuple[Row, ...]) -> np.ndarray:
+    """Limits on roles, (limits, L_COLUMNS)."""
+    found = [
+        _limit(names, row, place)
+        for row in rows
+        if row.do in LIMITS
+        for place in (names.places(row.where.place) if row.where is not None else (-1,))
+    ]
+    return np.array(found, dtype=np.int64).reshape(-1, c.L_COLUMNS)
+
+
+def _limit(names: Names, row: Row, place: int) -> list[int]:
+    cells = [0] * c.L_COLUMNS
+    what = LIMITS[row.do]
+    if row.where is not None and row.where.how == "outside" and what in (c.STAY_IN, c.STAY_OUT):
+        what = c.STAY_OUT if what == c.STAY_IN else c.STAY_IN
+    everyone = (1 << len(names.keys)) - 1
+    cells[c.L_ROLES], cells[c.L_WHAT], cells[c.L_PLACE] = names.bits(row.who) or everyone, what, place
+    cells[c.L_WHILE], cells[c.L_WHILE_SIDE], cells[c.L_WHILE_PLACE] = _while(names, row.while_)
+    cells[c.L_UNTIL], cells[c.L_UNTIL_PLACE], cells[c.L_UNTIL_VALUE] = _until(names, row)
+    cells[c.L_VALUE] = row.value if isinstance(row.value, int) else 0
+    return cells
+
+
+def _while(names: Names, while_: While | None) -> tuple[int, int, int]:
+    if while_ is None:
+        return c.ALWAYS, -1, -1
+    if while_.kind == "ball in" and while_.where is not None:
+        return c.WHILE_BALL_IN, -1, names.place(while_.where.place)
+    who = while_.who
+    if who is not None and who.side in names.sides:
+        return c.WHILE_SIDE, names.side_index(str(who.side)), -1
+    other = who is not None and who.kind in ("other side", "side without the ball")
+    return (c.WHILE_WITHOUT if other else c.WHILE_WITH), -1, -1
+
+
+def _until(names: Names, row: Row) -> tuple[int, int, int]:
+    event: Event | None = row.until
+    if event is None:
+        return c.UNTIL_NONE, -1, 0
+    if event.kind == "ball enters" and event.where is not None:
+        return c.UNTIL_BALL_ENTERS, names.place(event.where.place), 0
+    if event.kind == "seconds pass":
+        return c.UNTIL_SECONDS, -1, int(event.seconds or 0)
+    act: Act | None = event.act
+    if act is not None and act.kind == "touches":
+        return c.UNTIL_TOUCHES, -1, act.count or 0
+    raise TurnoutError(
+        f"“{row.source.text}”: until the ball enters a place, until seconds pass and until touches are played."
+    )
+
+
+def compile_passes(names: Names, rows: tuple[Row, ...]) -> np.ndarray:
+    """Which passes count in a run, (filters, 2) as role bits; no rows: all count."""
+    everyone = (1 << len(names.keys)) - 1
+    found = []
+    for row in rows:
+        act = row.when.act if row.when is not None else None
+        if row.do == "score" and act is not None and act.between is not None:
+            found.append((names.bits(act.between), names.bits(act.between)))
+        if row.do == "only passes count" and row.passes is not None:
+            first = names.bits(row.passes.first) or everyone
+            second = names.bits(row.passes.second) or everyone if row.passes.second is not None else first
+            found.append((everyone, first) if row.passes.kind == "to" else (first, second))
+    return np.array(found, dtype=np.int64).reshape(-1, 2)

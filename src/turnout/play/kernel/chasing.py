@@ -1,0 +1,78 @@
+"""The race to a loose ball: after his own reaction each player sees whether he can meet it, and where."""
+
+import math
+
+from turnout.play.kernel.columns import *
+from turnout.play.kernel.compiling import kernel
+from turnout.play.kernel.ground import allowed
+from turnout.play.kernel.rolling import PATH_STEP_S, PATH_STEPS, predict
+from turnout.play.kernel.weights import *
+
+START_LAG_S = 0.28  # reaching top speed costs about this much against running at it all the way, free
+
+
+@kernel
+def chase(P, I, A, B, G, R, Z, L, W, path):
+    """Whoever has answered the kick and not yet decided goes for the ball, or leaves it."""
+    now = B[NOW]
+    if B[T_PLAN] <= now + 0.5 * W[K_DT]:
+        B[T_PLAN] = now + 0.3
+        for i in range(P.shape[0]):
+            I[i, CHASING] = -1
+    planned = False
+    for i in range(P.shape[0]):
+        if I[i, CHASING] != -1 or P[i, T_REACT] > now + 0.5 * W[K_DT] or I[i, JOURNEY] == 1:
+            continue
+        if not planned:
+            predict(B, W, path)
+            planned = True
+        meet(P, I, A, B, G, R, Z, L, W, path, i)
+
+
+@kernel
+def meet(P, I, A, B, G, R, Z, L, W, path, i):
+    """Find the first point of the ball's way a player can reach in time; go there if it is his ball to go for."""
+    best_late, at, x, y, ax, ay = 1e9, -1, 0.0, 0.0, 0.0, 0.0
+    for step in range(PATH_STEPS):
+        px, py = path[step, 0], path[step, 1]
+        late = arrival_s(P, A, W, i, px, py) - (step + 1) * PATH_STEP_S
+        if late >= best_late:
+            continue
+        qx, qy = allowed(P, I, R, Z, L, B, G[BALL_TEAM], i, px, py, 0.15)
+        if (qx - px) * (qx - px) + (qy - py) * (qy - py) > 0.7 * W[K_REACH] * W[K_REACH]:
+            continue
+        best_late, at, x, y, ax, ay = late, step, px, py, qx, qy
+        if late <= 0.0:
+            break
+    I[i, CHASING] = 0
+    if at < 0:
+        return
+    if i != G[TARGET]:
+        if I[i, TEAM] == G[BALL_TEAM] and G[TARGET] >= 0:
+            return
+        if best_late > 0.5 and at < PATH_STEPS - 1:
+            return
+        if nearer_mate(P, I, A, W, i, x, y):
+            return
+    I[i, CHASING] = 1
+    P[i, TX], P[i, TY] = ax, ay
+    P[i, PACE] = A[i, TOP]
+
+
+@kernel
+def arrival_s(P, A, W, i, x, y):
+    """Seconds a player needs to get his foot to a point, given the way he is already moving."""
+    dx, dy = x - P[i, X] - 0.25 * P[i, VX], y - P[i, Y] - 0.25 * P[i, VY]
+    gap = max(0.0, math.sqrt(dx * dx + dy * dy) - W[K_REACH] * 0.8)
+    return gap / A[i, TOP] + (START_LAG_S if gap > 0.3 else gap)
+
+
+@kernel
+def nearer_mate(P, I, A, W, i, x, y):
+    """Whether two team-mates, or one clearly, get there before this player."""
+    mine = arrival_s(P, A, W, i, x, y)
+    for j in range(P.shape[0]):
+        if j != i and I[j, TEAM] == I[i, TEAM] and I[j, JOURNEY] == 0:
+            if arrival_s(P, A, W, j, x, y) < mine - 0.12 or (I[j, CHASING] == 1 and j < i):
+                return True
+    return False

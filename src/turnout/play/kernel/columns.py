@@ -1,0 +1,130 @@
+"""Every column of every kernel array, with its unit. Index arrays only with these names."""
+
+# fmt: off
+# P: players, float (players, P_COLUMNS)
+X, Y, VX, VY = 0, 1, 2, 3              # place m, velocity m/s
+TX, TY, PACE = 4, 5, 6                 # where to, m; how fast, m/s
+HX, HY = 7, 8                          # facing, unit vector
+T_SEE, T_DECIDE, T_REACT = 9, 10, 11   # s: next look, next off-ball decision, may answer the last kick from
+T_STOOD = 12                           # s: standing since
+SPOT_X, SPOT_Y = 13, 14                # m: place to take up at a restart
+EDGE_AT, EDGE_SPAN = 15, 16            # edge players: share round the edge of the own stretch's middle, half width
+STALE = 17                             # s: how old the picture of near opponents is
+REACH_LEFT, TACKLE_LEFT = 18, 19       # what is left of the exponential draw before a touch / a tackle
+T_NO_TOUCH = 20                        # s: cannot play the ball before
+SINCE_ROLE = 21                        # s: in this role since
+FX, FY = 22, 23                        # wanted facing, unit vector
+P_COLUMNS = 24
+
+# I: players, int (players, I_COLUMNS)
+ROLE, TEAM, JOURNEY, CHASING, SLOT, SERVED = 0, 1, 2, 3, 4, 5
+I_COLUMNS = 6
+
+# A: abilities, float (players, A_COLUMNS)
+TOP, ALPHA, ACCEL = 0, 1, 2            # m/s, 1/s, m/s2
+AIM_SD, WEIGHT_SD = 3, 4               # rad, share of speed
+CONTROL_S, CLEAN = 5, 6                # s, chance of a clean first touch on an easy ball
+SCAN = 7                               # looks per s
+THINK_S, REACT_S = 8, 9                # s with the ball; s to answer an opponent's kick
+NOISE = 10                             # spread of decision values
+KICK_TOP = 11                          # m/s
+TACKLES = 12                           # share of the full tackling rate
+DISGUISE_S, RELEASE_S = 13, 14         # s added to opponents' reaction; s from decision to kick
+SPOT_NOISE, MOVE_S, MOVE_PACE = 15, 16, 17  # positioning noise; s between off-ball decisions; share of top speed
+A_COLUMNS = 18
+
+# B: ball and moment, float
+BX, BY, BVX, BVY = 0, 1, 2, 3          # m, m/s
+ROLL_BELOW = 4                         # m/s: the ball rolls once it is slower than this
+T_KICKED, T_READY, T_KICK_AT = 5, 6, 7 # s: last kick; holder may act from; holder kicks at
+AIM_X, AIM_Y, KICK_V = 8, 9, 10        # m, m/s: agreed spot and speed of the coming or flying pass
+T_HELD, T_CHOOSE, T_TOUCH = 11, 12, 13 # s: held since; next decision on the ball; last carrying touch
+CARRY_X, CARRY_Y = 14, 15              # m: where the holder runs with the ball
+SPOT_BX, SPOT_BY, T_DEAD = 16, 17, 18  # m, s: restart spot; dead since
+T_POSSESSION, T_STARTED = 19, 20       # s: possession opened; last start
+NOW, T_PRESS, T_PLAN, SQ = 21, 22, 23, 24  # s; s: next choice of pressers; s: next planning of chases; m: root of area
+OUT_GROW = 25                          # m: strip round the field that is not out (edge players)
+T_WON_0 = 26                           # s: when each of two sides last won the ball
+B_SIZE = 28
+
+# G: moment, int (players by number, -1 for nobody)
+HOLDER, LAST, LAST_TEAM, PASSER, TARGET, PHASE = 0, 1, 2, 3, 4, 5
+FREE, OWNER, TOUCHES, FIRST_TIME, BALL_TEAM, PASS_ON = 6, 7, 8, 9, 10, 11
+START_TEAM, SPILLED_BY, TACKLED, POSSESSION, TAKER = 12, 13, 14, 15, 16
+IN_PLACES, LOG_N, SPELL_TEAM, SPELL_PASSES, SPELL_FREE = 17, 18, 19, 20, 21
+OFF_OPPONENT, WAS_PASSER, WAS_RECEIVER, WAS_WINNER, WAS_LOSER, WAS_SCORER = 22, 23, 24, 25, 26, 27
+WANT_STOP, STOP_TEAM, STOP_ROW, POSSESSION_PASSES, START_ROW = 28, 29, 30, 31, 32
+PRESSER_0 = 33                         # one presser per side from here
+G_SIZE = 37
+PLAY, DEAD = 0, 1
+
+# R: roles, float (roles, R_COLUMNS)
+R_SIDE, R_NEUTRAL, R_EDGE = 0, 1, 3
+R_STRETCH = 4                          # edge: 0 own share of it, 1 all of it, 2 stand still
+R_LOW, R_HIGH = 5, 6
+R_AIM_X, R_AIM_Y = 7, 8                # unit vector of attack, 0 0 without direction
+R_FIXED = 9                            # 1: stands still
+R_HOME = 10                            # region row: home
+R_FENCE = 11
+R_IN, R_OUT = 12, 13                   # role taken on coming in, on going out; -1 none
+R_COLUMNS = 14
+
+# Z: places, float (places, Z_COLUMNS); kind 0 rectangle, 1 circle
+Z_KIND, Z_X, Z_Y, Z_HX, Z_HY = 0, 1, 2, 3, 4
+Z_COLUMNS = 5
+
+# L: limits on roles, int (limits, L_COLUMNS): a bit per role; what; place; while; until
+L_ROLES, L_WHAT, L_PLACE, L_WHILE, L_WHILE_SIDE, L_WHILE_PLACE = 0, 1, 2, 3, 4, 5
+L_UNTIL, L_UNTIL_PLACE, L_UNTIL_VALUE, L_LIFTED, L_VALUE = 6, 7, 8, 9, 10
+L_COLUMNS = 11
+STAY_IN, STAY_OUT, NO_TACKLE, TOUCH_LIMIT = 0, 1, 2, 3
+ALWAYS, WHILE_WITH, WHILE_WITHOUT, WHILE_SIDE, WHILE_BALL_IN = 0, 1, 2, 3, 4
+UNTIL_NONE, UNTIL_BALL_ENTERS, UNTIL_SECONDS, UNTIL_TOUCHES = 0, 1, 2, 3
+
+# T: when/then rows, int (rows, ROW_COLUMNS)
+ROW_WHEN, ROW_WHO_SIDE, ROW_WHO_ROLES, ROW_PLACE, ROW_COUNT, ROW_TO_ROLES, ROW_DO = 0, 1, 2, 3, 4, 5, 6
+ROW_A, ROW_A_SIDE, ROW_A_ROLES, ROW_A_WHOSE, ROW_B, ROW_B_SIDE, ROW_B_ROLES, ROW_B_WHOSE = 7, 8, 9, 10, 11, 12, 13, 14
+ROW_WHERE, ROW_EDGE, ROW_VALUE, ROW_SENTENCE, ROW_EVERY_MS, ROW_FIRST = 15, 16, 17, 18, 19, 20
+ROW_AFTER, ROW_WITHIN_MS = 21, 22       # only within so long of: 0 nothing, 1 winning the ball, 2 a start
+ROW_COLUMNS = 23
+# events
+E_PASS, E_WIN, E_WIN_PASS, E_LOSE, E_SCORE, E_OUT, E_RECEIVE, E_RUN_IN, E_ROW, E_CLOCK, E_TOUCHES, E_START = (
+    0, 1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11)
+E_PASSES, E_PASS_INTO, E_TACKLE, E_ENTER, E_BALL_ENTERS, E_BALL_LEAVES, E_SECONDS = 12, 13, 14, 15, 16, 17, 18
+E_NONE = -1                            # no event: a row the kernel looks up by itself (who starts)
+# what rows do
+D_POINTS, D_EXCHANGE, D_CHANGE_OVER, D_IN, D_OUT, D_ROTATE, D_STARTS = 0, 1, 2, 3, 4, 5, 6
+# who in rows
+W_NONE, W_ACTOR_SIDE, W_OTHER_SIDE, W_SIDE, W_ROLE, W_PASSER, W_RECEIVER, W_WINNER, W_LOSER, W_NEAREST, W_FARTHEST = (
+    0, 1, 2, 3, 4, 5, 6, 7, 8, 9, 10)
+W_SCORER, W_LAST, W_NEXT_GROUP, W_EVERYONE = 11, 12, 13, 14
+
+# F: passes that count in a run, int (filters, 2): from roles, to roles (a bit per role); no rows: all count
+# edges: slots round edges, float (slots, 3): place, share of the way round, half span
+SLOT_PLACE, SLOT_AT, SLOT_SPAN = 0, 1, 2
+# sums per player S (players, S_COLUMNS)
+S_TOUCHES, S_PASSES, S_COMPLETED, S_RECEIVED, S_CUT_OUT, S_TACKLES, S_DISTANCE, S_FAST, S_HARD, S_STILL, S_TIME = (
+    0, 1, 2, 3, 4, 5, 6, 7, 8, 9, 10)
+S_OFF_BALL, S_PRESSED = 11, 12
+S_COLUMNS = 13
+# sums per role U (roles, U_COLUMNS)
+U_TIME, U_TOUCHES, U_PASSES, U_RECEIVED, U_DISTANCE = 0, 1, 2, 3, 4
+U_COLUMNS = 5
+# sums per side V (sides, V_COLUMNS)
+V_SPELLS, V_RUN_SUM, V_REGAINS, V_POSSESSIONS, V_SCORES, V_POINTS, V_POSSESSION_S, V_FIRST, V_FIRST_LOST = (
+    0, 1, 2, 3, 4, 5, 6, 7, 8)
+V_FREE, V_FREE_LOST, V_SUCCESS, V_POSS_PASSES = 9, 10, 11, 12
+V_COLUMNS = 13
+# sums of the practice Q
+Q_TIME, Q_ROLLING, Q_STOPS, Q_STARTS, Q_SKIPPED, Q_CLOSE, Q_CLOSE_N = 0, 1, 2, 3, 4, 5, 6
+Q_SIZE = 8
+# causes of a lost spell
+CUT_OUT, TACKLED_AWAY, OUT, DEFLECTED_OUT, MISCONTROLLED, LIMIT_BROKEN, SCORED, STOPPED = 0, 1, 2, 3, 4, 5, 6, 7
+CAUSES = 8
+RUN_CAP = 40
+
+# LOG: float (events, 8): t, kind, player, other, side, x, y, value
+LOG_COLUMNS = 8
+LOG_START, LOG_PASS, LOG_CONTROL, LOG_CUT_OUT, LOG_TACKLE, LOG_OUT = 0, 1, 2, 3, 4, 5
+LOG_SCORE, LOG_CHANGE, LOG_SPILL, LOG_OWNER, LOG_HOME, LOG_STOP = 6, 7, 8, 9, 10, 11
+# fmt: on

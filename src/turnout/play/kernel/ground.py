@@ -1,0 +1,196 @@
+"""Places in the kernel: inside, clamp, edges."""
+
+import math
+
+from turnout.play.kernel.columns import (
+    ALWAYS,
+    BX,
+    BY,
+    EDGE_AT,
+    EDGE_SPAN,
+    L_LIFTED,
+    L_PLACE,
+    L_ROLES,
+    L_VALUE,
+    L_WHAT,
+    L_WHILE,
+    L_WHILE_PLACE,
+    L_WHILE_SIDE,
+    R_EDGE,
+    R_FENCE,
+    R_FIXED,
+    R_HOME,
+    R_SIDE,
+    R_STRETCH,
+    ROLE,
+    SPOT_X,
+    SPOT_Y,
+    STAY_IN,
+    STAY_OUT,
+    TOUCH_LIMIT,
+    WHILE_BALL_IN,
+    WHILE_SIDE,
+    WHILE_WITH,
+    WHILE_WITHOUT,
+    Z_HX,
+    Z_HY,
+    Z_KIND,
+    Z_X,
+    Z_Y,
+)
+from turnout.play.kernel.compiling import kernel
+
+EDGE_OUT_M = 0.5
+
+
+@kernel
+def inside(Z, place, x, y, grow):
+    """Whether (x, y) lies in a place grown by `grow` metres."""
+    dx = x - Z[place, Z_X]
+    dy = y - Z[place, Z_Y]
+    if Z[place, Z_KIND] == 1:
+        radius = Z[place, Z_HX] + grow
+        return dx * dx + dy * dy <= radius * radius
+    return abs(dx) <= Z[place, Z_HX] + grow and abs(dy) <= Z[place, Z_HY] + grow
+
+
+@kernel
+def into(Z, place, x, y, margin):
+    """The point of a place nearest to (x, y), at least `margin` inside where there is room."""
+    cx, cy = Z[place, Z_X], Z[place, Z_Y]
+    hx, hy = max(0.0, Z[place, Z_HX] - margin), max(0.0, Z[place, Z_HY] - margin)
+    dx, dy = x - cx, y - cy
+    if Z[place, Z_KIND] == 1:
+        far = math.sqrt(dx * dx + dy * dy)
+        if far > hx:
+            dx, dy = dx * hx / far, dy * hx / far
+        return cx + dx, cy + dy
+    return cx + min(hx, max(-hx, dx)), cy + min(hy, max(-hy, dy))
+
+
+@kernel
+def out_of(Z, place, within, x, y, margin):
+    """The point outside a place nearest to (x, y) that still lies in the place `within`; (x, y) when it is outside."""
+    dx, dy = x - Z[place, Z_X], y - Z[place, Z_Y]
+    hx, hy = Z[place, Z_HX] + margin, Z[place, Z_HY] + margin
+    if Z[place, Z_KIND] == 1:
+        far = math.sqrt(dx * dx + dy * dy)
+        if far < hx:
+            return Z[place, Z_X] + dx * hx / max(far, 1e-6), Z[place, Z_Y] + dy * hx / max(far, 1e-6)
+        return x, y
+    if abs(dx) >= hx or abs(dy) >= hy:
+        return x, y
+    best, best_x, best_y = 1e9, x, y
+    for way in range(4):
+        to_x, to_y = x, y
+        if way < 2:
+            to_x = Z[place, Z_X] + (hx if way == 0 else -hx)
+        else:
+            to_y = Z[place, Z_Y] + (hy if way == 2 else -hy)
+        cost = abs(to_x - x) + abs(to_y - y)
+        if not inside(Z, within, to_x, to_y, -0.05):
+            cost += 1e6
+        if cost < best:
+            best, best_x, best_y = cost, to_x, to_y
+    return best_x, best_y
+
+
+@kernel
+def edge_share(Z, place, x, y):
+    """How far round a place (0 to 1, clockwise from the middle of its north side) the edge point nearest (x, y) is."""
+    dx, dy = x - Z[place, Z_X], y - Z[place, Z_Y]
+    hx, hy = Z[place, Z_HX], Z[place, Z_HY]
+    if Z[place, Z_KIND] == 1:
+        return (0.25 - math.atan2(dy, dx) / (2 * math.pi)) % 1.0
+    around = 4 * (hx + hy)
+    u, v = min(hx, max(-hx, dx)), min(hy, max(-hy, dy))
+    if abs(dy) - hy > abs(dx) - hx:
+        along = u if dy > 0 else hx + 2 * hy + hx - u
+    else:
+        along = hx + hy - v if dx > 0 else 3 * hx + 3 * hy + v
+    return (along / around) % 1.0
+
+
+@kernel
+def edge_point(Z, place, share, out_m):
+    """The point `out_m` outside a place's edge, a share of the way round it."""
+    hx, hy = Z[place, Z_HX], Z[place, Z_HY]
+    cx, cy = Z[place, Z_X], Z[place, Z_Y]
+    if Z[place, Z_KIND] == 1:
+        angle = 2 * math.pi * (0.25 - share)
+        return cx + (hx + out_m) * math.cos(angle), cy + (hx + out_m) * math.sin(angle)
+    along = (share % 1.0) * 4 * (hx + hy)
+    if along < hx:
+        return cx + along, cy + hy + out_m
+    along -= hx
+    if along < 2 * hy:
+        return cx + hx + out_m, cy + hy - along
+    along -= 2 * hy
+    if along < 2 * hx:
+        return cx + hx - along, cy - hy - out_m
+    along -= 2 * hx
+    if along < 2 * hy:
+        return cx - hx - out_m, cy - hy + along
+    return cx - hx + (along - 2 * hy), cy + hy + out_m
+
+
+@kernel
+def limit_holds(L, R, B, Z, row, role, ball_team):
+    """Whether a limit binds a role at this moment."""
+    if L[row, L_LIFTED] == 1 or (L[row, L_ROLES] >> role) & 1 == 0:
+        return False
+    when = L[row, L_WHILE]
+    if when == ALWAYS:
+        return True
+    side = int(R[role, R_SIDE])
+    if when == WHILE_WITH:
+        return side == ball_team
+    if when == WHILE_WITHOUT:
+        return side != ball_team
+    if when == WHILE_SIDE:
+        return L[row, L_WHILE_SIDE] == ball_team
+    if when == WHILE_BALL_IN:
+        return inside(Z, L[row, L_WHILE_PLACE], B[BX], B[BY], 0.0)
+    return False
+
+
+@kernel
+def allowed(P, I, R, Z, L, B, ball_team, player, x, y, margin):
+    """The spot nearest (x, y) where a player's role may be: fence, edge stretch, stay-in and stay-out sentences."""
+    role = I[player, ROLE]
+    edge = int(R[role, R_EDGE])
+    if edge >= 0:
+        share = edge_share(Z, edge, x, y)
+        middle, span = P[player, EDGE_AT], P[player, EDGE_SPAN]
+        if R[role, R_STRETCH] == 1.0:
+            span = 0.5
+        elif R[role, R_STRETCH] == 2.0:
+            span = 0.0
+        away = (share - middle + 0.5) % 1.0 - 0.5
+        return edge_point(Z, edge, middle + min(span, max(-span, away)), EDGE_OUT_M)
+    if R[role, R_FIXED] == 1.0:
+        return P[player, SPOT_X], P[player, SPOT_Y]
+    if R[role, R_FENCE] == 1.0:
+        x, y = into(Z, int(R[role, R_HOME]), x, y, margin)
+    for row in range(L.shape[0]):
+        what = L[row, L_WHAT]
+        if what <= STAY_OUT and limit_holds(L, R, B, Z, row, role, ball_team):
+            if what == STAY_IN:
+                x, y = into(Z, L[row, L_PLACE], x, y, margin)
+            else:
+                x, y = out_of(Z, L[row, L_PLACE], int(R[role, R_HOME]), x, y, margin * 0.5)
+    return x, y
+
+
+@kernel
+def touch_limit(I, R, Z, L, B, ball_team, player):
+    """How many touches a sentence leaves this player here, 0 for no limit; a sentence about a place goes first."""
+    general, local = 0, 0
+    for row in range(L.shape[0]):
+        if L[row, L_WHAT] == TOUCH_LIMIT and limit_holds(L, R, B, Z, row, I[player, ROLE], ball_team):
+            place = L[row, L_PLACE]
+            if place < 0:
+                general = L[row, L_VALUE]
+            elif inside(Z, place, B[BX], B[BY], 0.0):
+                local = L[row, L_VALUE]
+    return local if local > 0 else general

@@ -1,0 +1,93 @@
+"""Legs: everybody moves towards the spot he has chosen, with capped push, braking and turning."""
+
+import math
+
+from turnout.play.kernel.columns import (
+    ACCEL,
+    ALPHA,
+    HX,
+    HY,
+    NOW,
+    PACE,
+    ROLE,
+    S_DISTANCE,
+    S_FAST,
+    S_HARD,
+    S_OFF_BALL,
+    S_STILL,
+    S_TIME,
+    T_STOOD,
+    TOP,
+    TX,
+    TY,
+    U_DISTANCE,
+    U_TIME,
+    VX,
+    VY,
+    X,
+    Y,
+)
+from turnout.play.kernel.compiling import kernel
+from turnout.play.kernel.weights import K_BRAKE, K_EASE, K_TURN
+
+FAST_MPS = 16 / 3.6
+HARD_MPS2 = 6.0
+STILL_MPS = 0.5
+
+
+@kernel
+def move(P, I, A, B, W, dt, holder, S, U):
+    """One step of running for all, and the sums of distance, fast running and standing."""
+    ease, brake, turn = 1.0 / W[K_EASE], W[K_BRAKE], W[K_TURN]
+    for i in range(P.shape[0]):
+        vx, vy = P[i, VX], P[i, VY]
+        dx, dy = P[i, TX] - P[i, X], P[i, TY] - P[i, Y]
+        gap = math.sqrt(dx * dx + dy * dy)
+        speed2 = vx * vx + vy * vy
+        if gap < 0.03 and speed2 < 1e-4:
+            P[i, VX] = 0.0
+            P[i, VY] = 0.0
+            S[i, S_TIME] += dt
+            U[I[i, ROLE], U_TIME] += dt
+            if i != holder:
+                S[i, S_STILL] += dt
+                S[i, S_OFF_BALL] += dt
+            continue
+        pace = min(P[i, PACE], A[i, TOP])
+        back = (dx * P[i, HX] + dy * P[i, HY]) / gap if gap > 1e-9 else 1.0
+        if back < 0.0:
+            pace *= 1.0 + 0.35 * back
+        pace = min(pace, math.sqrt(1.4 * brake * gap), 3.3 * gap)
+        wx, wy = (dx / gap * pace, dy / gap * pace) if gap > 1e-9 else (0.0, 0.0)
+        ax, ay = (wx - vx) * ease, (wy - vy) * ease
+        speed = math.sqrt(speed2)
+        push = min(A[i, ACCEL], A[i, ALPHA] * (A[i, TOP] - speed) + 0.2)
+        if speed > 0.3:
+            ux, uy = vx / speed, vy / speed
+            along = min(push, max(-brake, ax * ux + ay * uy))
+            across = min(turn, max(-turn, ay * ux - ax * uy))
+            ax, ay = along * ux - across * uy, along * uy + across * ux
+        size = math.sqrt(ax * ax + ay * ay)
+        most = brake if speed > 0.3 else min(push, A[i, ACCEL])
+        if size > most:
+            ax, ay = ax * most / size, ay * most / size
+            size = most
+        nvx, nvy = vx + ax * dt, vy + ay * dt
+        P[i, X] += 0.5 * (vx + nvx) * dt
+        P[i, Y] += 0.5 * (vy + nvy) * dt
+        P[i, VX], P[i, VY] = nvx, nvy
+        way = speed * dt
+        S[i, S_TIME] += dt
+        S[i, S_DISTANCE] += way
+        U[I[i, ROLE], U_TIME] += dt
+        U[I[i, ROLE], U_DISTANCE] += way
+        if speed > FAST_MPS:
+            S[i, S_FAST] += way
+        if size > HARD_MPS2:
+            S[i, S_HARD] += dt
+        if i != holder:
+            S[i, S_OFF_BALL] += dt
+            if speed < STILL_MPS:
+                S[i, S_STILL] += dt
+        if speed > 0.6:
+            P[i, T_STOOD] = B[NOW]

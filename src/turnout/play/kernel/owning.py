@@ -1,0 +1,182 @@
+"""Whose ball it is: spells, possessions, runs of passes, and how each ends.
+
+A spell lasts while one side keeps the ball under control (passes of its own included); its run is its passes in a row
+that count. A possession is the coach's: from the first completed pass until the other side completes one, the ball
+goes out, or a score.
+"""
+
+from turnout.play.kernel.columns import *
+from turnout.play.kernel.compiling import kernel
+from turnout.play.kernel.ground import inside
+from turnout.play.kernel.judging import happens, note, pass_counts
+
+
+@kernel
+def set_ball_team(I, G, R, team):
+    """The ball is this side's; neutrals play for it."""
+    if G[BALL_TEAM] == team:
+        return
+    G[BALL_TEAM] = team
+    for j in range(I.shape[0]):
+        if R[I[j, ROLE], R_NEUTRAL] == 1.0:
+            I[j, TEAM] = team
+
+
+@kernel
+def open_spell(G, team, free):
+    """A side has the ball anew: from a start (free 1) or won in play (free 0)."""
+    G[SPELL_TEAM] = team
+    G[SPELL_PASSES] = 0
+    G[SPELL_FREE] = free
+
+
+@kernel
+def close_spell(G, V, E, H, runs, cause):
+    """The spell is over: count its run and its cause; a spell that was only interrupted is not counted."""
+    team = G[SPELL_TEAM]
+    if team < 0:
+        return
+    if cause != STOPPED:
+        run = runs[team]
+        V[team, V_SPELLS] += 1
+        V[team, V_RUN_SUM] += run
+        H[team, min(run, RUN_CAP)] += 1
+        E[team, cause] += 1
+        lost_first = G[SPELL_PASSES] == 0 and cause != SCORED
+        V[team, V_FIRST] += 1
+        if lost_first:
+            V[team, V_FIRST_LOST] += 1
+        if G[SPELL_FREE] == 1:
+            V[team, V_FREE] += 1
+            if lost_first:
+                V[team, V_FREE_LOST] += 1
+    runs[team] = 0
+    G[SPELL_TEAM] = -1
+
+
+@kernel
+def close_possession(B, G, V, cut):
+    """A possession is over; one that was only interrupted (cut 1) is not counted."""
+    team = G[POSSESSION]
+    if team < 0:
+        return
+    if cut == 0:
+        V[team, V_POSSESSIONS] += 1
+        V[team, V_POSSESSION_S] += B[NOW] - B[T_POSSESSION]
+        V[team, V_POSS_PASSES] += G[POSSESSION_PASSES]
+    G[POSSESSION] = -1
+
+
+@kernel
+def hold(P, I, B, G, A, R, Z, player, wait_s):
+    """A player has the ball at his feet from now; he can act after `wait_s`."""
+    now = B[NOW]
+    G[HOLDER] = player
+    G[LAST], G[LAST_TEAM] = player, I[player, TEAM]
+    B[BVX], B[BVY] = 0.0, 0.0
+    B[T_HELD] = now
+    B[T_READY] = now + wait_s
+    B[T_CHOOSE] = now + wait_s
+    B[T_TOUCH] = now
+    B[T_KICK_AT] = 1e18
+    B[CARRY_X], B[CARRY_Y] = P[player, X] + 0.3 * P[player, VX], P[player, Y] + 0.3 * P[player, VY]
+    G[TARGET] = -1
+    G[SPILLED_BY] = -1
+    G[TACKLED] = 0
+    G[OFF_OPPONENT] = 0
+    G[IN_PLACES] = 0
+    for place in range(Z.shape[0]):
+        if inside(Z, place, B[BX], B[BY], 0.0):
+            G[IN_PLACES] |= 1 << place
+
+
+@kernel
+def takes_over(P, I, B, G, R, Z, T, edges, S, V, E, H, Q, runs, LOG, player):
+    """The other side has the ball under control: end the spell by its cause, count the regain, open a new spell."""
+    team, old = I[player, TEAM], G[SPELL_TEAM]
+    cause, loser = CUT_OUT, G[PASSER]
+    if G[TACKLED] == 1:
+        cause, loser = TACKLED_AWAY, G[WAS_LOSER]
+        S[player, S_TACKLES] += 1
+    elif G[SPILLED_BY] >= 0:
+        cause, loser = MISCONTROLLED, G[SPILLED_BY]
+    else:
+        S[player, S_CUT_OUT] += 1
+    if old >= 0:
+        close_spell(G, V, E, H, runs, cause)
+        V[team, V_REGAINS] += 1
+    note(LOG, G, B, LOG_TACKLE if cause == TACKLED_AWAY else LOG_CUT_OUT, player, loser, team, cause)
+    set_ball_team(I, G, R, team)
+    open_spell(G, team, 0)
+    G[WAS_WINNER], G[WAS_LOSER] = player, loser
+    B[T_WON_0 + team] = B[NOW]
+    happens(P, I, B, G, R, Z, T, edges, E, V, H, Q, runs, LOG, E_WIN, player, team, -1, 0)
+    for place in range(Z.shape[0]):
+        if inside(Z, place, B[BX], B[BY], 0.0):
+            happens(P, I, B, G, R, Z, T, edges, E, V, H, Q, runs, LOG, E_WIN, player, team, place, 0)
+    if old >= 0:
+        happens(P, I, B, G, R, Z, T, edges, E, V, H, Q, runs, LOG, E_LOSE, loser, old, -1, 0)
+
+
+@kernel
+def completes(P, I, B, G, R, Z, T, F, edges, S, U, V, E, H, Q, runs, LOG, passer, player):
+    """A pass has arrived: count it, pass ownership on, and see what it scores or changes."""
+    team = I[player, TEAM]
+    S[passer, S_COMPLETED] += 1
+    S[player, S_RECEIVED] += 1
+    U[I[player, ROLE], U_RECEIVED] += 1
+    G[SPELL_PASSES] += 1
+    G[WAS_PASSER], G[WAS_RECEIVER] = passer, player
+    counted = pass_counts(I, F, passer, player)
+    if counted:
+        runs[team] += 1
+    fresh_owner = G[OWNER] != team
+    if G[POSSESSION] != team:
+        close_possession(B, G, V, 0)
+        G[POSSESSION] = team
+        G[POSSESSION_PASSES] = 0
+        B[T_POSSESSION] = B[NOW]
+    G[POSSESSION_PASSES] += 1
+    place = G[IN_PLACES]
+    scored = happens(P, I, B, G, R, Z, T, edges, E, V, H, Q, runs, LOG, E_PASS, passer, team, -1, 0)
+    if counted and runs[team] > 0:
+        scored |= happens(
+            P, I, B, G, R, Z, T, edges, E, V, H, Q, runs, LOG, E_ROW, player, team, -1, runs[team])  # fmt: skip
+    passes = G[POSSESSION_PASSES]
+    scored |= happens(
+        P, I, B, G, R, Z, T, edges, E, V, H, Q, runs, LOG, E_PASSES, player, team, -1, passes)  # fmt: skip
+    for number in range(Z.shape[0]):
+        if (place >> number) & 1 == 1:
+            scored |= happens(
+                P, I, B, G, R, Z, T, edges, E, V, H, Q, runs, LOG, E_PASS_INTO, passer, team, number, 0)  # fmt: skip
+            scored |= happens(
+                P, I, B, G, R, Z, T, edges, E, V, H, Q, runs, LOG, E_RECEIVE, player, team, number, 0)  # fmt: skip
+    if fresh_owner:
+        G[OWNER] = team
+        note(LOG, G, B, LOG_OWNER, player, -1, team, 0)
+        G[WAS_WINNER] = player
+        happens(P, I, B, G, R, Z, T, edges, E, V, H, Q, runs, LOG, E_WIN_PASS, player, team, -1, 0)
+    if scored:
+        score(P, I, B, G, R, Z, T, edges, V, E, H, Q, runs, LOG, player, team)
+
+
+@kernel
+def score(P, I, B, G, R, Z, T, edges, V, E, H, Q, runs, LOG, player, team):
+    """A score ends the spell and the possession; what follows it is up to the sentences."""
+    close_spell(G, V, E, H, runs, SCORED)
+    close_possession(B, G, V, 0)
+    open_spell(G, team, 0)
+    happens(P, I, B, G, R, Z, T, edges, E, V, H, Q, runs, LOG, E_SCORE, player, team, -1, 0)
+
+
+@kernel
+def run_ins(P, I, B, G, R, Z, T, edges, V, E, H, Q, runs, LOG):
+    """The holder has run the ball into a place he was not in when he took it."""
+    holder = G[HOLDER]
+    for place in range(Z.shape[0]):
+        if (G[IN_PLACES] >> place) & 1 == 0 and inside(Z, place, B[BX], B[BY], -0.05):
+            G[IN_PLACES] |= 1 << place
+            team = I[holder, TEAM]
+            if happens(P, I, B, G, R, Z, T, edges, E, V, H, Q, runs, LOG, E_RUN_IN, holder, team, place, 0):
+                score(P, I, B, G, R, Z, T, edges, V, E, H, Q, runs, LOG, holder, team)
+                return

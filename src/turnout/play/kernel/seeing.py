@@ -1,0 +1,116 @@
+"""What everybody believes about where the others are: last seen, carried forward with growing doubt."""
+
+import math
+
+from turnout.play.kernel.chance import SEE, uniform
+from turnout.play.kernel.columns import (
+    BX,
+    BY,
+    FX,
+    FY,
+    HOLDER,
+    HX,
+    HY,
+    NOW,
+    SCAN,
+    STALE,
+    T_SEE,
+    TEAM,
+    VX,
+    VY,
+    X,
+    Y,
+)
+from turnout.play.kernel.compiling import kernel
+from turnout.play.kernel.weights import K_CONE, K_DT, K_SEE_S, K_TURN_RATE
+
+NEAR_M = 1.6  # felt and heard without looking
+
+
+@kernel
+def see(P, I, A, B, G, W, seen, chance):
+    """Whoever is due turns the body, looks, and refreshes what falls into the cone; now and then a look all round."""
+    now = B[NOW]
+    due = now + 0.5 * W[K_DT]
+    players = P.shape[0]
+    for i in range(players):
+        if P[i, T_SEE] > due:
+            continue
+        P[i, T_SEE] += W[K_SEE_S]
+        turn_body(P, B, W, i, i == G[HOLDER])
+        pressed = nearest_opponent_m(P, I, seen, i, now) < 2.0
+        rate = A[i, SCAN] * (0.6 if pressed else 1.0)
+        around = uniform(chance, SEE * players + i) < 1.0 - math.exp(-rate * W[K_SEE_S])
+        look(P, I, W, seen, i, now, around)
+
+
+@kernel
+def look(P, I, W, seen, i, now, around):
+    """Refresh a player's picture; STALE becomes the mean age (0 to 1 s) of the opponents near the ball side."""
+    cone = W[K_CONE]
+    stale, near = 0.0, 0
+    for j in range(P.shape[0]):
+        if j == i:
+            continue
+        dx, dy = P[j, X] - P[i, X], P[j, Y] - P[i, Y]
+        far2 = dx * dx + dy * dy
+        ahead = dx * P[i, HX] + dy * P[i, HY]
+        if around or far2 < NEAR_M * NEAR_M or (ahead > 0.0 and ahead * ahead > cone * cone * far2):
+            seen[i, j, 0] = P[j, X]
+            seen[i, j, 1] = P[j, Y]
+            seen[i, j, 2] = P[j, VX]
+            seen[i, j, 3] = P[j, VY]
+            seen[i, j, 4] = now
+        if far2 < 36.0 and I[j, TEAM] != I[i, TEAM]:
+            stale += min(1.0, now - seen[i, j, 4])
+            near += 1
+    P[i, STALE] = stale / near if near > 0 else 0.0
+
+
+@kernel
+def turn_body(P, B, W, i, has_ball):
+    """Turn towards the run when running, towards the ball otherwise, as fast as a body turns."""
+    vx, vy = P[i, VX], P[i, VY]
+    speed = math.sqrt(vx * vx + vy * vy)
+    if has_ball:
+        fx, fy = P[i, FX], P[i, FY]
+    elif speed > 3.2:
+        fx, fy = vx, vy
+    else:
+        fx, fy = B[BX] - P[i, X], B[BY] - P[i, Y]
+    length = math.sqrt(fx * fx + fy * fy)
+    if length < 1e-6:
+        return
+    fx, fy = fx / length, fy / length
+    most = W[K_TURN_RATE] / (1.0 + 0.25 * speed) * W[K_SEE_S]
+    cross = P[i, HX] * fy - P[i, HY] * fx
+    dot = P[i, HX] * fx + P[i, HY] * fy
+    angle = math.atan2(cross, dot)
+    if abs(angle) <= most:
+        P[i, HX], P[i, HY] = fx, fy
+        return
+    turn = most if angle > 0 else -most
+    c, s = math.cos(turn), math.sin(turn)
+    P[i, HX], P[i, HY] = P[i, HX] * c - P[i, HY] * s, P[i, HX] * s + P[i, HY] * c
+
+
+@kernel
+def believe(seen, i, now, lead, spots):
+    """Fill `spots` (players, 2) with where player i thinks everybody is `lead` seconds from now."""
+    for j in range(seen.shape[1]):
+        age = now - seen[i, j, 4] + lead
+        carry = age / (1.0 + age)
+        spots[j, 0] = seen[i, j, 0] + seen[i, j, 2] * carry
+        spots[j, 1] = seen[i, j, 1] + seen[i, j, 3] * carry
+
+
+@kernel
+def nearest_opponent_m(P, I, seen, i, now):
+    """Metres from a player to the nearest opponent as last seen."""
+    best = 1e9
+    for j in range(P.shape[0]):
+        if I[j, TEAM] == I[i, TEAM]:
+            continue
+        dx, dy = seen[i, j, 0] - P[i, X], seen[i, j, 1] - P[i, Y]
+        best = min(best, dx * dx + dy * dy)
+    return math.sqrt(best)

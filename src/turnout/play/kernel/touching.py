@@ -1,0 +1,150 @@
+"""Feet and ball: who gets a touch on a loose ball inside the step, first touches, tackles."""
+
+import math
+
+from turnout.play.kernel.carrying import sheltered
+from turnout.play.kernel.chance import DEFLECT, TACKLE, TOUCH, exponential, normal, uniform
+from turnout.play.kernel.columns import *
+from turnout.play.kernel.compiling import kernel
+from turnout.play.kernel.judging import note
+from turnout.play.kernel.weights import *
+
+
+@kernel
+def first_touch(P, I, B, G, R, W, x0, y0, dt, chance):
+    """The player whose draw of hazard is used up first inside this step, and when (share of the step); -1 for nobody.
+
+    The ball went from (x0, y0) to its present place in a straight line; every reach circle is crossed at exact times.
+    """
+    bx, by = B[BX] - x0, B[BY] - y0
+    way2 = bx * bx + by * by
+    speed = math.sqrt(way2) / dt
+    soft = min(1.0, W[K_FAST_BALL] / max(speed, 0.1))
+    best, who = 2.0, -1
+    now = B[NOW]
+    for i in range(P.shape[0]):
+        if P[i, T_NO_TOUCH] > now or I[i, JOURNEY] == 1 or (G[FREE] == 1 and I[i, TEAM] != G[BALL_TEAM]):
+            continue
+        px, py = P[i, X] - x0, P[i, Y] - y0
+        reach = W[K_REACH]
+        if way2 < 1e-12:
+            if px * px + py * py > reach * reach:
+                continue
+            enter, leave = 0.0, 1.0
+        else:
+            middle = (px * bx + py * by) / way2
+            off2 = px * px + py * py - middle * middle * way2
+            if off2 >= reach * reach:
+                continue
+            half = math.sqrt((reach * reach - off2) / way2)
+            enter, leave = max(0.0, middle - half), min(1.0, middle + half)
+            if leave <= enter:
+                continue
+        rate = hazard(I, G, W, i) * soft
+        if P[i, T_REACT] > now and i != G[TARGET]:
+            rate *= 0.35
+        if P[i, REACH_LEFT] < 0.0:
+            P[i, REACH_LEFT] = exponential(chance, TOUCH * P.shape[0] + i)
+        spent = rate * (leave - enter) * dt
+        if spent < P[i, REACH_LEFT]:
+            P[i, REACH_LEFT] -= spent
+            continue
+        at = enter + P[i, REACH_LEFT] / (rate * dt)
+        if at < best:
+            best, who = at, i
+    return who, best
+
+
+@kernel
+def hazard(I, G, W, i):
+    """Touches per second while the ball is in reach: the man it is meant for, a team-mate, an opponent."""
+    if i == G[TARGET]:
+        return W[K_HAZARD_RECEIVER]
+    return W[K_HAZARD_MATE] if I[i, TEAM] == G[BALL_TEAM] else W[K_HAZARD_CUT]
+
+
+@kernel
+def fresh_draws(P):
+    """After a kick or a deflection everybody's chance of a touch is drawn anew when the ball comes."""
+    for i in range(P.shape[0]):
+        P[i, REACH_LEFT] = -1.0
+
+
+@kernel
+def controls(P, I, A, B, G, W, near_m, chance, i):
+    """Whether a first touch keeps the ball: harder fast, pressed, back to it or stretching."""
+    speed = math.sqrt(B[BVX] * B[BVX] + B[BVY] * B[BVY])
+    hard = max(0.0, speed - 4.0) * 0.016
+    pressed = 0.07 * max(0.0, 1.0 - near_m / 2.0)
+    away = 0.0
+    if speed > 0.5:
+        facing = -(P[i, HX] * B[BVX] + P[i, HY] * B[BVY]) / speed
+        away = 0.06 * (1.0 - facing)
+    stretch = 0.0 if i == G[TARGET] else 0.10
+    clean = A[i, CLEAN] - hard - pressed - away - stretch
+    return uniform(chance, TOUCH * P.shape[0] + i) < clean
+
+
+@kernel
+def spill(P, I, B, G, LOG, chance, i, keep):
+    """The ball comes off a player: slower, and not where it was going."""
+    speed = math.sqrt(B[BVX] * B[BVX] + B[BVY] * B[BVY])
+    angle = math.atan2(B[BVY], B[BVX]) + 0.9 * normal(chance, DEFLECT * P.shape[0] + i)
+    pace = min(4.5, keep * speed + 0.6 + 0.8 * uniform(chance, DEFLECT * P.shape[0] + i))
+    B[BVX], B[BVY] = pace * math.cos(angle), pace * math.sin(angle)
+    B[ROLL_BELOW] = 1e9
+    P[i, T_NO_TOUCH] = B[NOW] + 0.3
+    G[LAST], G[LAST_TEAM] = i, I[i, TEAM]
+    G[TARGET] = -1
+    fresh_draws(P)
+    note(LOG, G, B, LOG_SPILL, i, -1, I[i, TEAM], pace)
+    B[T_PLAN] = B[NOW]
+    for j in range(P.shape[0]):
+        I[j, CHASING] = -1
+        P[j, T_REACT] = min(P[j, T_REACT], B[NOW] + 0.25) if P[j, T_REACT] > B[NOW] else B[NOW] + 0.2
+
+
+@kernel
+def nearest_m(P, I, i):
+    """True metres from a player to the nearest opponent."""
+    best = 1e9
+    for j in range(P.shape[0]):
+        if I[j, TEAM] != I[i, TEAM]:
+            best = min(best, (P[j, X] - P[i, X]) ** 2 + (P[j, Y] - P[i, Y]) ** 2)
+    return math.sqrt(best)
+
+
+@kernel
+def settle_s(P, I, A, i, near_m):
+    """Seconds from touch to lifting the head: control, then thinking, longer with an old picture of what is near."""
+    pressed = max(0.0, 1.0 - near_m / 2.5)
+    return A[i, CONTROL_S] * (1.0 + 0.15 * pressed) + A[i, THINK_S] * (0.4 + 1.2 * P[i, STALE])
+
+
+@kernel
+def tackler(P, I, A, B, G, R, Z, L, W, dt, chance):
+    """The opponent who gets to the holder's ball in this step, or -1."""
+    holder, now = G[HOLDER], B[NOW]
+    found = -1
+    if G[FREE] == 1 or sheltered(P, I, B, R, Z, L, holder, I[holder, TEAM]):
+        return found
+    for i in range(P.shape[0]):
+        if I[i, TEAM] == I[holder, TEAM] or I[i, JOURNEY] == 1 or R[I[i, ROLE], R_EDGE] >= 0.0:
+            continue
+        dx, dy = B[BX] - P[i, X], B[BY] - P[i, Y]
+        reach = W[K_TACKLE_REACH]
+        if dx * dx + dy * dy > reach * reach or P[i, T_NO_TOUCH] > now:
+            continue
+        rate = W[K_TACKLE_RATE] * A[i, TACKLES]
+        if dx * (P[holder, X] - P[i, X]) + dy * (P[holder, Y] - P[i, Y]) > 0.0:
+            between = (P[holder, X] - P[i, X]) ** 2 + (P[holder, Y] - P[i, Y]) ** 2 < dx * dx + dy * dy
+            if between:
+                rate *= W[K_SHIELD]
+        if P[i, TACKLE_LEFT] < 0.0:
+            P[i, TACKLE_LEFT] = exponential(chance, TACKLE * P.shape[0] + i)
+        P[i, TACKLE_LEFT] -= rate * dt
+        if P[i, TACKLE_LEFT] <= 0.0:
+            P[i, TACKLE_LEFT] = -1.0
+            found = i
+            break
+    return found

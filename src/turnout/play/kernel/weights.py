@@ -1,0 +1,93 @@
+"""Every behaviour weight and ball constant of the kernel: column, default, sensible range, where it comes from.
+
+'free' means no published source was found: a parameter with a range, set by hand to sense and to the outside rows.
+"""
+
+from typing import NamedTuple
+
+import numpy as np
+
+
+class Weight(NamedTuple):
+    """One number of the simulator: value, the range it may be fitted in, unit, source or 'free'."""
+
+    value: float
+    low: float
+    high: float
+    unit: str
+    source: str
+
+
+TABLE: dict[str, Weight] = {
+    "DT": Weight(0.025, 0.0125, 0.05, "s", "numerical"),
+    "SLIDE": Weight(4.1, 3.5, 5.2, "m/s2", "hawkeye-sample: sliding friction 0.38-0.47 g"),
+    "ROLL": Weight(0.9, 0.5, 2.0, "m/s2", "psu-ballroll: set from the surface"),
+    "DRAG": Weight(0.024, 0.02, 0.028, "1/m", "goff2010: air 1.2 kg/m3, Cd 0.45, size 5"),
+    "ROLL_SHARE": Weight(0.60, 0.5, 0.65, "-", "slide to roll 1/(1+k), k 2/3"),
+    "REACH": Weight(0.72, 0.5, 0.9, "m", "free: a foot stretched out"),
+    "HAZARD_RECEIVER": Weight(22.0, 8.0, 40.0, "1/s", "free: the man it is meant for is set"),
+    "HAZARD_MATE": Weight(9.0, 4.0, 20.0, "1/s", "free"),
+    "HAZARD_CUT": Weight(9.0, 4.0, 12.0, "1/s", "spearman2018: 3.99 x defender factor 1.72 = 6.9"),
+    "FAST_BALL": Weight(9.0, 6.0, 14.0, "m/s", "free: above this a ball is harder to stop"),
+    "TACKLE_RATE": Weight(0.7, 0.4, 2.0, "1/s", "free: holding must cost"),
+    "TACKLE_REACH": Weight(1.05, 0.8, 1.5, "m", "free"),
+    "TACKLE_CLEAN": Weight(0.55, 0.3, 0.8, "-", "free: share that leaves the tackler with the ball"),
+    "SHIELD": Weight(0.45, 0.2, 0.8, "-", "free: body between"),
+    "READ": Weight(0.6, 0.0, 0.9, "-", "free: how much a lost man delays the answer to a pass"),
+    "CONE": Weight(0.26, 0.0, 0.6, "-", "free: cosine of 75 degrees"),
+    "SEE_S": Weight(0.2, 0.1, 0.4, "s", "free: between two looks"),
+    "HOLD": Weight(0.50, 0.2, 1.2, "-", "free: worth of keeping it at the feet, unpressed"),
+    "HOLD_PRESS": Weight(0.46, 0.1, 1.0, "-", "free"),
+    "HOLD_TIRE": Weight(0.12, 0.02, 0.4, "1/s", "free"),
+    "LOSS": Weight(0.75, 0.3, 1.5, "-", "free: what a lost ball costs beside a kept one"),
+    "OPEN": Weight(0.10, 0.02, 0.3, "1/m", "free: worth of a receiver's room"),
+    "PROGRESS": Weight(0.55, 0.1, 1.5, "-", "free: worth of half the ground gained"),
+    "SCORE": Weight(0.9, 0.3, 2.5, "-", "free: worth of a point now"),
+    "COUNTS": Weight(0.12, 0.0, 0.4, "-", "free: a pass that counts over one that does not"),
+    "BACK": Weight(0.05, 0.0, 0.2, "-", "free: straight back to the passer"),
+    "LANE_SLACK": Weight(0.42, 0.2, 0.8, "m", "free: doubt in judging a lane"),
+    "LANE_RUN": Weight(0.62, 0.3, 0.9, "-", "free: share of top speed a cutter is credited with"),
+    "SUP_GAP": Weight(0.33, 0.1, 0.6, "1/m", "free"),
+    "SUP_OPP": Weight(0.25, 0.05, 0.5, "1/m", "free"),
+    "SUP_MATE": Weight(0.32, 0.1, 0.6, "1/m", "free"),
+    "SUP_BALL": Weight(0.41, 0.1, 0.8, "1/m", "free: not nearer than 3.9 m to the ball"),
+    "SUP_FAR": Weight(0.055, 0.01, 0.2, "1/m", "free: not farther than a firm pass"),
+    "SUP_FORWARD": Weight(0.9, 0.2, 2.0, "-", "free: directional games"),
+    "SUP_MOVE": Weight(0.08, 0.03, 0.2, "1/m", "free: moving has a price"),
+    "SUP_STAY": Weight(0.05, 0.0, 0.2, "-", "free"),
+    "MARK_MATE": Weight(0.36, 0.1, 0.8, "1/m", "free: 4.7 m between team-mates"),
+    "MARK_BALL": Weight(0.10, 0.02, 0.3, "1/m", "free"),
+    "MARK_MOVE": Weight(0.04, 0.01, 0.2, "1/m", "free"),
+    "MARK_GOAL": Weight(1.4, 0.3, 3.0, "-", "free: guarding the place that scores"),
+    "PRESS_OFF": Weight(0.75, 0.4, 1.5, "m", "free: how near the presser stops"),
+    "EASE": Weight(0.12, 0.08, 0.25, "s", "free: time constant of a change of speed"),
+    "BRAKE": Weight(5.5, 4.0, 7.0, "m/s2", "harper2022: braking at least as hard as driving; cap 7"),
+    "TURN": Weight(4.5, 3.0, 6.0, "m/s2", "free: sideways push"),
+    "TURN_RATE": Weight(5.0, 3.0, 8.0, "rad/s", "free: turning the body"),
+    "WALK": Weight(2.6, 1.6, 3.4, "m/s", "free: to a restart"),
+    "SET_OFF": Weight(4.0, 2.5, 6.0, "m", "free: opponents stand off a restart"),
+    "FREE_HOLD": Weight(0.35, 0.1, 0.8, "-", "free: a free first pass is not waited out"),
+    "DRIBBLE": Weight(0.72, 0.6, 0.95, "-", "carling2010: 0.80 +- 0.05 of top at the peak, less on average"),
+}
+
+# fmt: off
+(
+    K_DT, K_SLIDE, K_ROLL, K_DRAG, K_ROLL_SHARE, K_REACH, K_HAZARD_RECEIVER,
+    K_HAZARD_MATE, K_HAZARD_CUT, K_FAST_BALL, K_TACKLE_RATE, K_TACKLE_REACH, K_TACKLE_CLEAN, K_SHIELD,
+    K_READ, K_CONE, K_SEE_S, K_HOLD, K_HOLD_PRESS, K_HOLD_TIRE, K_LOSS,
+    K_OPEN, K_PROGRESS, K_SCORE, K_COUNTS, K_BACK, K_LANE_SLACK, K_LANE_RUN,
+    K_SUP_GAP, K_SUP_OPP, K_SUP_MATE, K_SUP_BALL, K_SUP_FAR, K_SUP_FORWARD, K_SUP_MOVE,
+    K_SUP_STAY, K_MARK_MATE, K_MARK_BALL, K_MARK_MOVE, K_MARK_GOAL, K_PRESS_OFF, K_EASE,
+    K_BRAKE, K_TURN, K_TURN_RATE, K_WALK, K_SET_OFF, K_FREE_HOLD, K_DRIBBLE,
+) = range(49)
+# fmt: on
+
+
+def weights(**changes: float) -> np.ndarray:
+    """The weight vector (weights,), with named changes; raises KeyError on a name that is not in the table."""
+    values = {name: weight.value for name, weight in TABLE.items()}
+    for name, value in changes.items():
+        if name not in values:
+            raise KeyError(name)
+        values[name] = value
+    return np.array(list(values.values()), dtype=np.float64)

@@ -1,0 +1,110 @@
+"""Play a setup: sums and log of one run, or the frames of a window of it. Same seed, same run."""
+
+from dataclasses import dataclass
+
+import numpy as np
+
+from turnout.play.abilities import squad_abilities
+from turnout.play.kernel import columns as c
+from turnout.play.kernel.weights import TABLE, weights
+from turnout.play.recording import EVENTS, PlayEvent, Recording
+from turnout.play.scene import Scene, scene_of
+from turnout.practice.setup import Setup
+
+LOG_ROWS_PER_S = 12
+
+
+@dataclass(frozen=True, eq=False)
+class Sums:
+    """What happened in one run, added up. Columns are named in kernel/columns.py.
+
+    S (players, S_COLUMNS) · U (roles, U_COLUMNS) · V (sides, V_COLUMNS) · E (sides, CAUSES) ends ·
+    H (sides, RUN_CAP + 1) spells by run length · Q (Q_SIZE,) · log (events, LOG_COLUMNS).
+    """
+
+    S: np.ndarray
+    U: np.ndarray
+    V: np.ndarray
+    E: np.ndarray
+    H: np.ndarray
+    Q: np.ndarray
+    log: np.ndarray
+
+
+def simulate(
+    setup: Setup, *, age: int, level: str, seed: int, seconds: float, log: bool = False,
+    W: np.ndarray | None = None, A: np.ndarray | None = None,
+) -> Sums:  # fmt: skip
+    """Play a setup for so many seconds and add up what happened.
+
+    W: weights (default: those of the table) · A: abilities (players, A_COLUMNS; default: drawn round the level).
+    Raises TurnoutError on a sentence that cannot be played.
+    """
+    scene = scene_of(setup)
+    rows = int(seconds * LOG_ROWS_PER_S) + 200 if log else 0
+    sums, _ = _run(scene, _abilities(scene, age, level, seed, A), _weights(W), seed, seconds, rows, None)
+    return sums
+
+
+def record(
+    setup: Setup, *, age: int, level: str, seed: int, window: tuple[float, float], rate_hz: float = 10.0,
+    W: np.ndarray | None = None, A: np.ndarray | None = None,
+) -> Recording:  # fmt: skip
+    """Play a setup again from its seed and keep the frames between two moments (start_s, end_s) of it."""
+    scene = scene_of(setup)
+    W = _weights(W)
+    dt = W[list(TABLE).index("DT")]
+    every = max(1, round(1.0 / rate_hz / dt))
+    first = round(window[0] / dt)
+    number = (round(window[1] / dt) - first) // every + 1
+    frames = (
+        np.zeros((number, scene.players, 4)), np.zeros((number, 4)),
+        np.zeros((number, scene.players), dtype=np.int64), every, first,
+    )  # fmt: skip
+    rows = int(window[1] * LOG_ROWS_PER_S) + 200
+    sums, _ = _run(scene, _abilities(scene, age, level, seed, A), W, seed, window[1] + dt, rows, frames)
+    places, ball, role = frames[:3]
+    return Recording(
+        seed=seed, roles=scene.keys, t_s=ball[:, 0], players_m=places[:, :, :2], facing=places[:, :, 2:],
+        ball_m=ball[:, 1:3], holder=ball[:, 3].astype(int), role=role,
+        events=tuple(event for event in events_of(sums.log) if window[0] - 1e-9 <= event.t_s <= window[1]),
+    )  # fmt: skip
+
+
+def events_of(log: np.ndarray) -> tuple[PlayEvent, ...]:
+    """The log as events."""
+    return tuple(
+        PlayEvent(float(t), EVENTS[int(kind)], int(player), int(other), int(side), float(x), float(y), float(value))
+        for t, kind, player, other, side, x, y, value in log
+    )
+
+
+def _weights(W: np.ndarray | None) -> np.ndarray:
+    return weights() if W is None else W
+
+
+def _abilities(scene: Scene, age: int, level: str, seed: int, A: np.ndarray | None) -> np.ndarray:
+    return squad_abilities(scene.players, age, level, seed) if A is None else A
+
+
+def _run(
+    scene: Scene, A: np.ndarray, W: np.ndarray, seed: int, seconds: float, log_rows: int, frames: tuple | None
+) -> tuple[Sums, int]:
+    from turnout.play.kernel.playing import run
+
+    S = np.zeros((scene.players, c.S_COLUMNS))
+    U = np.zeros((len(scene.keys), c.U_COLUMNS))
+    V = np.zeros((2, c.V_COLUMNS))
+    E = np.zeros((2, c.CAUSES), dtype=np.int64)
+    H = np.zeros((2, c.RUN_CAP + 1), dtype=np.int64)
+    Q = np.zeros(c.Q_SIZE)
+    log = np.zeros((log_rows, c.LOG_COLUMNS))
+    places, ball, role, every, first = frames or (
+        np.zeros((0, 0, 4)), np.zeros((0, 4)), np.zeros((0, 0), dtype=np.int64), 0, 0)  # fmt: skip
+    steps = round(seconds / W[list(TABLE).index("DT")])
+    written = run(
+        int(seed), steps, scene.players, scene.roles, A, scene.R, scene.Z, scene.L, scene.T, scene.F, W, scene.aim,
+        scene.edges, scene.starts, scene.slots, scene.start_row, scene.owner, scene.out_grow,
+        S, U, V, E, H, Q, log, every, first, places, ball, role,
+    )  # fmt: skip
+    return Sums(S, U, V, E, H, Q, log[:written].copy()), written
