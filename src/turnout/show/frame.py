@@ -7,10 +7,9 @@ from math import cos, pi, sin, sqrt
 
 from turnout.measure import YARD_M
 from turnout.show.drawing import Area, Drawing, Mark, Point
-from turnout.show.settle import Box, apart, disc_box, overlaps, text_width
+from turnout.show.settle import GAP_PX, Box, apart, disc_box, overlaps, text_width
 
 RADIUS_LEAST_PX, RADIUS_MOST_PX = 6.0, 15.0
-GAP_PX = 2.0
 CONES = ("corner cone", "line cone", "zone cone")
 
 

@@ -22,11 +22,11 @@ THINGS: dict[MarkKind, str] = {
 LINES: dict[LineKind, str] = {"ball": "pass", "run": "run", "dribble": "dribble", "shot": "shot"}
 
 
-def key_block(drawing: Drawing, width_px: float, *, top: float) -> tuple[str, float]:
+def key_block(drawing: Drawing, width_px: float, *, top: float, more: Sequence[Sign] = ()) -> tuple[str, float]:
     """The key flowed into rows under a hairline, and the height it takes, pixels."""
     rows: list[list[tuple[float, Sign]]] = [[]]
     x = 0.0
-    for sign in signs(drawing):
+    for sign in (*signs(drawing), *more):
         wide = sign[0] + 6 + text_width(sign[2], SIZE)
         if rows[-1] and x + wide > width_px - 8:
             rows.append([])

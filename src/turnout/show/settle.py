@@ -6,6 +6,7 @@ from math import cos, hypot, sin
 Point = tuple[float, float]
 Box = tuple[float, float, float, float]  # left, top, right, bottom
 ROUNDS = 120
+GAP_PX = 2.0
 
 
 def apart(

@@ -31,18 +31,46 @@ def svg(
     Give the scale (px_per_yd) or the width to fill (width_px, with max_height_px if the height is short too).
     key, measures, names: whether the key, the dimension lines and the names of places are drawn.
     """
+    frame, width, height = laid_out(
+        drawing,
+        px_per_yd=px_per_yd,
+        width_px=width_px,
+        max_height_px=max_height_px,
+        key=key,
+        measures=measures,
+        names=names,
+    )
+    body = ground_body(frame, names=names, measures=measures)
+    legend, legend_px = key_block(drawing, width, top=height) if key else ("", 0.0)
+    return element(drawing, body + legend, width, height + legend_px)
+
+
+def laid_out(
+    drawing: Drawing,
+    *,
+    px_per_yd: float | None = None,
+    width_px: float | None = None,
+    max_height_px: float | None = None,
+    key: bool = True,
+    measures: bool = True,
+    names: bool = True,
+) -> tuple[Frame, float, float]:
+    """The frame `svg` would draw in, and the width and height of the drawing without its key, pixels."""
     margins = _margins(drawing, measures, names)
     scale = px_per_yd or _scale(drawing, margins, width_px or 420.0, max_height_px, key)
     frame = frame_for(drawing, px_per_yd=scale, margins=margins[:2])
     width, height = _size(frame, margins)
     width = max(width, width_px or 0.0)
-    frame = _centred(frame, margins, width)
-    body = "".join((*_ground(frame), *_things(frame, names), *(_measures(frame) if measures else ())))
-    legend, legend_px = key_block(drawing, width, top=height) if key else ("", 0.0)
-    return _element(drawing, body + legend, width, height + legend_px)
+    return _centred(frame, margins, width), width, height
 
 
-def _element(drawing: Drawing, body: str, width: float, height: float) -> str:
+def ground_body(frame: Frame, *, names: bool = True, measures: bool = True) -> str:
+    """Everything of a drawing but its key, in a frame."""
+    return "".join((*_ground(frame), *_things(frame, names), *(_measures(frame) if measures else ())))
+
+
+def element(drawing: Drawing, body: str, width: float, height: float) -> str:
+    """The drawing's SVG element with its title and description; ids come from the content."""
     ident = f"d{crc32(body.encode()):08x}"
     head = (
         f'<svg xmlns="http://www.w3.org/2000/svg" role="img" aria-labelledby="{ident}t {ident}d" '

@@ -1,0 +1,284 @@
+"""The play told in sentences, from the log alone: nothing is said that was not recorded."""
+
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass, replace
+from math import dist
+
+from turnout.measure import YARD_M
+from turnout.play.recording import PlayEvent, Recording
+from turnout.practice.model import Group, Place
+from turnout.practice.printing import the
+from turnout.practice.setup import Setup
+from turnout.show.drawing import Point
+from turnout.show.ink import Side, is_neutral
+from turnout.show.words import listed
+
+FIRST_TIME_S = 0.35  # a pass this soon after the ball arrived was played first time
+TUSSLE_S = 1.2  # tackles closer together than this are one fight for the ball
+LOOSE_TOUCH = 4.0  # the log's cause of a ball taken off a loose touch
+
+
+@dataclass(frozen=True)
+class Caption:
+    """One sentence of the telling: from when it holds, and the line of the ball it speaks of (metres), if any."""
+
+    t_s: float
+    text: str
+    line: tuple[Point, Point] | None = None
+    line_to_s: float = 0.0
+    kind: str = ""
+
+
+@dataclass(frozen=True)
+class Cast:
+    """Who is who in a recording: each player's letter and number at any moment."""
+
+    recording: Recording
+    setup: Setup
+    sides: tuple[Side, ...]
+
+    @property
+    def groups(self) -> tuple[Group, ...]:
+        return tuple(self.setup.practice.group(key) for key in self.recording.roles)
+
+    def side_of(self, role: int) -> Side:
+        """The side a role belongs to."""
+        group = self.groups[role]
+        return next(side for side in self.sides if side.side == group.side)
+
+    def role(self, player: int, t_s: float, *, after: bool = False) -> int:
+        """A player's role in the frame at a moment: the last one before it, or the first after it."""
+        times = self.recording.t_s
+        frame = int((times < t_s + 1e-6).sum()) - 1 + (1 if after else 0)
+        return int(self.recording.role[min(len(times) - 1, max(0, frame)), player])
+
+    def label(self, player: int, t_s: float) -> str:
+        """'A3' as the drawing shows it at that moment."""
+        return f"{self.side_of(self.role(player, t_s)).letter}{self.numbers[player]}"
+
+    @property
+    def numbers(self) -> tuple[int, ...]:
+        """Each player's number: as on the card, or through everybody when players change sides."""
+        first = [key for key, count in self.setup.counts for _ in range(count)]
+        sides = [self.setup.practice.group(key).side for key in first]
+        if self.changes_sides(sides):
+            return tuple(range(1, len(sides) + 1))
+        return tuple(sides[: i + 1].count(side) for i, side in enumerate(sides))
+
+    def changes_sides(self, sides: Sequence[str]) -> bool:
+        """Whether anybody is ever seen on another side than the one they began on."""
+        names = [group.side for group in self.groups]
+        return any(
+            names[role] != side for i, side in enumerate(sides) for role in set(self.recording.role[:, i].tolist())
+        )
+
+    def playing_side(self, number: int) -> str:
+        """The name of a side as the log numbers them: sides first, neutrals after."""
+        playing = [side for side in self.sides if not is_neutral(side.side)]
+        return (*playing, *(side for side in self.sides if is_neutral(side.side)))[number].name
+
+
+def captions(recording: Recording, setup: Setup, sides: Sequence[Side]) -> tuple[Caption, ...]:
+    """The window told in order. sides: as the drawing shows them tonight."""
+    cast = Cast(recording, setup, tuple(sides))
+    events = [event for event in recording.events if event.kind != "journey end"]
+    told = list(_told(events, cast))
+    return (*_opening(cast, told), *told)
+
+
+def _opening(cast: Cast, told: Sequence[Caption]) -> Iterator[Caption]:
+    """Who has the ball when the window opens."""
+    start, holder = float(cast.recording.t_s[0]), int(cast.recording.holder[0])
+    if told and told[0].t_s - start < 0.3:
+        return
+    if holder >= 0:
+        yield Caption(
+            start, f"{cast.label(holder, start)} has the ball{_where(cast, holder, start, None)}.", kind="hold"
+        )
+    else:
+        yield Caption(start, "The ball is on its way.", kind="hold")
+
+
+def _told(events: Sequence[PlayEvent], cast: Cast) -> Iterator[Caption]:
+    index = 0
+    while index < len(events):
+        event = events[index]
+        if event.kind == "pass":
+            yield _pass(events, index, cast)
+        elif event.kind == "tackle":
+            last = _end_of_tussle(events, index)
+            yield _tackle(events, index, last, cast)
+            index = last
+        elif event.kind == "cut out" and not _in_a_pass(events, index):
+            yield Caption(event.t_s, _cut_out(event, cast), kind="won")
+        elif event.kind == "change":
+            last = _same_moment(events, index)
+            yield _change(events[index : last + 1], cast)
+            index = last
+        elif event.kind in ("start", "score") or (event.kind == "out" and not _in_a_pass(events, index)):
+            yield _plain(event, cast)
+        index += 1
+
+
+def _pass(events: Sequence[PlayEvent], index: int, cast: Cast) -> Caption:
+    """A pass and what became of it: received, cut out, gone out, or still rolling when the window closes."""
+    sent = events[index]
+    end = _end_of_pass(events, index)
+    who = cast.label(sent.player, sent.t_s)
+    quick = ", first time," if _first_time(events, index) else ""
+    if end is None:
+        towards = f" towards {cast.label(sent.other, sent.t_s)}" if sent.other >= 0 else ""
+        return Caption(sent.t_s, f"{who}{quick} passes{towards}.", kind="pass")
+    line = ((sent.x_m, sent.y_m), (end.x_m, end.y_m))
+    text = _passed(sent, end, who, quick, events, index, cast)
+    return Caption(sent.t_s, text, line, end.t_s, "pass")
+
+
+def _passed(
+    sent: PlayEvent, end: PlayEvent, who: str, quick: str, events: Sequence[PlayEvent], index: int, cast: Cast
+) -> str:
+    meant = cast.label(sent.other, sent.t_s) if sent.other >= 0 else ""
+    if end.kind == "out":
+        return f"{who}{quick} passes{' towards ' + meant if meant else ''}, and it goes out."
+    if end.kind != "control":
+        winner = cast.label(end.player, end.t_s)
+        loose = end.value == LOOSE_TOUCH and end.other >= 0
+        how = (
+            f"{cast.label(end.other, end.t_s)}’s touch is loose and {winner} takes it"
+            if loose
+            else f"{winner} cuts it out"
+        )
+        return f"{who}{quick} passes{' towards ' + meant if meant else ''}; {how}."
+    receiver = cast.label(end.player, end.t_s)
+    yd = round(dist((sent.x_m, sent.y_m), (end.x_m, end.y_m)) / YARD_M)
+    far = f", {yd} yd" if yd >= 2 else ""
+    where = _where(cast, end.player, end.t_s, end)
+    if meant and end.player != sent.other:
+        text = f"{who}{quick} looks for {meant}, and {receiver} has it{where}{far}"
+    else:
+        text = f"{who}{quick} passes to {receiver}{where}{far}"
+    return f"{text}{_in_a_row(events, index, end, cast)}."
+
+
+def _in_a_row(events: Sequence[PlayEvent], index: int, end: PlayEvent, cast: Cast) -> str:
+    """The run so far, as the next arrival of the same side records it; nothing when play ended before that."""
+    for later in events[index + 1 :]:
+        if later.t_s <= end.t_s + 1e-9:
+            continue
+        if later.side != end.side and later.kind in ("control", "cut out", "tackle"):
+            return ""
+        if later.kind in ("stop", "score", "out", "start"):
+            return ""
+        if later.kind == "control" and later.other >= 0:
+            return f": {later.value:.0f} in a row" if later.value >= 2 else ""
+    return ""
+
+
+def _end_of_pass(events: Sequence[PlayEvent], index: int) -> PlayEvent | None:
+    ends = ("control", "cut out", "tackle", "out")
+    return next((event for event in events[index + 1 :] if event.kind in ends), None)
+
+
+def _in_a_pass(events: Sequence[PlayEvent], index: int) -> bool:
+    """Whether a ball won is already told in the sentence of the pass it ended."""
+    before = next(
+        (e for e in reversed(events[:index]) if e.kind in ("pass", "control", "tackle", "start", "stop")), None
+    )
+    return before is not None and before.kind == "pass"
+
+
+def _first_time(events: Sequence[PlayEvent], index: int) -> bool:
+    sent = events[index]
+    before = next((e for e in reversed(events[:index]) if e.kind in ("control", "cut out", "tackle", "start")), None)
+    if before is None or before.kind == "start" or before.player != sent.player:
+        return False
+    return sent.t_s - before.t_s < FIRST_TIME_S
+
+
+def _end_of_tussle(events: Sequence[PlayEvent], index: int) -> int:
+    """The last of the tackles that follow each other so closely that they are one fight for the ball."""
+    last = index
+    for number in range(index + 1, len(events)):
+        event = events[number]
+        if event.t_s - events[last].t_s > TUSSLE_S or event.kind not in ("tackle", "spill", "control"):
+            break
+        if event.kind == "tackle":
+            last = number
+    return last
+
+
+def _tackle(events: Sequence[PlayEvent], index: int, last: int, cast: Cast) -> Caption:
+    first, end = events[index], events[last]
+    winner = cast.label(end.player, end.t_s)
+    if _in_a_pass(events, index):
+        return Caption(first.t_s, f"{winner} wins the ball.", kind="won")
+    loser = cast.label(first.other, first.t_s) if first.other >= 0 else "the player with the ball"
+    if last == index:
+        return Caption(first.t_s, f"{winner} tackles {loser} and has the ball.", kind="won")
+    fighters = sorted(
+        {cast.label(p, first.t_s) for e in events[index : last + 1] for p in (e.player, e.other) if p >= 0}
+    )
+    return Caption(first.t_s, f"{listed(fighters)} fight for it, and {winner} comes away with it.", kind="won")
+
+
+def _cut_out(event: PlayEvent, cast: Cast) -> str:
+    who = cast.label(event.player, event.t_s)
+    if event.value == LOOSE_TOUCH and event.other >= 0:
+        return f"{cast.label(event.other, event.t_s)}’s touch is loose and {who} takes it."
+    return f"{who} wins the ball."
+
+
+def _same_moment(events: Sequence[PlayEvent], index: int) -> int:
+    last = index
+    while last + 1 < len(events) and events[last + 1].kind == "change" and events[last + 1].t_s == events[index].t_s:
+        last += 1
+    return last
+
+
+def _change(events: Sequence[PlayEvent], cast: Cast) -> Caption:
+    """Who takes which role: 'A5 comes in and B2 goes out.'"""
+    moved = [_moved(event, cast) for event in events]
+    owner = [e for e in cast.recording.events if e.kind == "owner" and e.t_s == events[0].t_s]
+    lead = f"{cast.playing_side(owner[0].side)} have it now: " if owner else ""
+    text = lead + listed(moved)
+    return Caption(events[0].t_s, f"{text[:1].upper()}{text[1:]}.", kind="change")
+
+
+def _moved(event: PlayEvent, cast: Cast) -> str:
+    old, new = cast.role(event.player, event.t_s - 1e-3), int(event.value)
+    who = f"{cast.side_of(old).letter}{cast.numbers[event.player]}"
+    before, after = cast.groups[old], cast.groups[new]
+    if before.side == after.side and before.home.on_edge != after.home.on_edge:
+        return f"{who} comes in" if before.home.on_edge else f"{who} goes out"
+    side = cast.side_of(new)
+    role = f"{side.name} {after.role}".strip()
+    return f"{who} goes to the {role}"
+
+
+def _plain(event: PlayEvent, cast: Cast) -> Caption:
+    who = cast.label(event.player, event.t_s) if event.player >= 0 else ""
+    if event.kind == "start":
+        return Caption(event.t_s, f"{who} starts{_where(cast, event.player, event.t_s, None)}.", kind="start")
+    if event.kind == "out":
+        return Caption(event.t_s, f"The ball goes out{' off ' + who if who else ''}.", kind="out")
+    sentence = f" (sentence {event.other})" if event.other > 0 else ""
+    return Caption(event.t_s, f"{cast.playing_side(event.side)} score {event.value:.0f}{sentence}.", kind="score")
+
+
+def _where(cast: Cast, player: int, t_s: float, event: PlayEvent | None) -> str:
+    """' on the edge' or ' in the north end', from the player's role and where the ball was."""
+    if cast.groups[cast.role(player, t_s)].home.on_edge:
+        return " on the edge"
+    if event is None:
+        return ""
+    zones = [place for _, place in cast.setup.places[1:] if place.kind != "list" and _holds(place, event)]
+    return f" in {the(zones[0].name)}" if zones else ""
+
+
+def _holds(place: Place, event: PlayEvent) -> bool:
+    return abs(event.x_m - place.x_m) <= place.across_m / 2 and abs(event.y_m - place.y_m) <= place.up_m / 2
+
+
+def shifted(told: Sequence[Caption], start_s: float) -> tuple[Caption, ...]:
+    """Captions with their times counted from `start_s`."""
+    return tuple(replace(c, t_s=c.t_s - start_s, line_to_s=c.line_to_s - start_s) for c in told)
