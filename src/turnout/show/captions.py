@@ -181,9 +181,8 @@ def _end_of_pass(events: Sequence[PlayEvent], index: int) -> PlayEvent | None:
 
 def _in_a_pass(events: Sequence[PlayEvent], index: int) -> bool:
     """Whether a ball won is already told in the sentence of the pass it ended."""
-    before = next(
-        (e for e in reversed(events[:index]) if e.kind in ("pass", "control", "tackle", "start", "stop")), None
-    )
+    ends = ("pass", "control", "tackle", "cut out", "out", "start", "stop")
+    before = next((event for event in reversed(events[:index]) if event.kind in ends), None)
     return before is not None and before.kind == "pass"
 
 
