@@ -188,8 +188,9 @@ def _in_a_pass(events: Sequence[PlayEvent], index: int) -> bool:
 
 def _first_time(events: Sequence[PlayEvent], index: int) -> bool:
     sent = events[index]
-    before = next((e for e in reversed(events[:index]) if e.kind in ("control", "cut out", "tackle", "start")), None)
-    if before is None or before.kind == "start" or before.player != sent.player:
+    arrivals = ("control", "cut out", "tackle", "start")
+    before = next((event for event in reversed(events[:index]) if event.kind in arrivals), None)
+    if before is None or before.kind not in ("control", "cut out") or before.player != sent.player:
         return False
     return sent.t_s - before.t_s < FIRST_TIME_S
 
