@@ -8,7 +8,7 @@ from turnout.show.drawing import Drawing, LineKind, Mark, MarkKind
 from turnout.show.ink import INK_2, RULE, Side
 from turnout.show.settle import text_width
 
-ROW_PX, GAP_PX, SIZE = 22.0, 16.0, 12.5
+ROW_PX, GAP_PX, SIZE = 20.0, 13.0, 12.5
 Draw = Callable[[float, float], str]
 Sign = tuple[float, Draw, str]  # width, draw(x, y), words
 THINGS: dict[MarkKind, str] = {

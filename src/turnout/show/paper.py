@@ -13,8 +13,11 @@ from turnout.show.strips import strip, tally
 from turnout.show.svg import svg
 from turnout.show.words import listed, minutes_text
 
-CARD_PX, SHEET_PX = (302.0, 257.0, 212.0), (140.0, 117.0, 83.0)  # 96 px an inch; the smaller for crowded pages
-FORECAST_ROWS = 6
+CARD_PX, SHEET_PX = (302.0, 264.0, 227.0), (140.0, 117.0, 83.0)  # 96 px an inch; the smaller for crowded pages
+FORECAST_ROWS = (
+    "passes_in_a_row", "success", "touches_per_player_min", "regains_per_side_min", "distance_m_per_player_min",
+    "waiting_share",
+)  # fmt: skip
 EMERGENCY = {
     "title": "Emergency: 999 or 112",
     "lines": [
@@ -103,7 +106,7 @@ def _card(part: PartView, view: EveningView) -> dict[str, Any]:
         "under": f"Part {part.number} of {part.of} · {part.start} to {part.end} · {part.blocks}",
         "players": view.players,
         "tally": tally(view.players),
-        "drawings": [svg(part.drawing, width_px=px, max_height_px=px * 1.32) for px in CARD_PX],
+        "drawings": [svg(part.drawing, width_px=px, max_height_px=px * 1.5) for px in CARD_PX],
         "alt": _alt(part),
         "sizes": [{"name": size.name.capitalize(), **_fields(size, "yards", "metres", "paces")} for size in part.sizes],
         "set_up": part.set_up,
@@ -115,7 +118,7 @@ def _card(part: PartView, view: EveningView) -> dict[str, Any]:
         "rota": _rota(part.rota) if part.rota else None,
         "harder": [step.sentence for step in part.harder],
         "easier": [step.sentence for step in part.easier],
-        "forecast": [_forecast(row) for row in part.forecast[:FORECAST_ROWS]],
+        "forecast": [_forecast(row) for row in part.forecast if row.name in FORECAST_ROWS],
         "forecast_note": f"Middle value and nine blocks in ten. {part.forecast_note}",
         "care": [_caution(row) for row in part.care],
         "foot": names,

@@ -21,9 +21,17 @@ def rota_view(part: FittedPart, rota: PartRota, sides: Sequence[Side], tonight: 
     waits = any(block.waiting for block in rota.blocks)
     if waits:
         columns.append((None, "Waiting"))
-    shown = {label: label if names else str(number) for number, label in enumerate(tonight.labels, start=1)}
+    shown = {label: label if names else str(number) for number, label in enumerate(_everybody(rota, tonight), start=1)}
     rows = tuple(_rows(part, rota, keys, shown, tonight.start, waits))
     return RotaView(tuple(columns), rows, rota.note, len(part.copies))
+
+
+def _everybody(rota: PartRota, tonight: Tonight) -> list[str]:
+    """Every label of the evening once: the squad's order first, then those the rota filled up with."""
+    dealt = [label for block in rota.blocks for _, labels in block.who for label in labels]
+    waiting = [label for block in rota.blocks for label in block.waiting]
+    filled = sorted({*dealt, *waiting} - set(tonight.labels), key=lambda label: (len(label), label))
+    return [*tonight.labels, *filled]
 
 
 def _rows(

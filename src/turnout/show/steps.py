@@ -61,10 +61,10 @@ def _whole(length_m: float) -> float:
 
 
 def _people(group: Group, words: Mapping[str, str]) -> str:
-    from turnout.practice.printing import side_name, the
+    from turnout.practice.printing import side_name, the, tonight_name
 
     inflection = "adjective" if group.role or group.count == 1 else "noun"
-    who = side_name(words.get(group.side, group.side), inflection)
+    who = side_name(tonight_name(group.side, words), inflection)
     if group.role:
         who = f"{who} {group.role} player" + ("" if group.count == 1 else "s")
     where = f"{'on the edge of' if group.home.on_edge else 'in'} {the(group.home.place)}"

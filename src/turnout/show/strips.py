@@ -28,7 +28,7 @@ AXES = {
     "touches_per_player_min": Axis("Touches a minute, each", 0, 20, 5),
     "actions_per_player_min": Axis("Times on the ball a minute, each", 0, 10, 2),
     "distance_m_per_player_min": Axis("Metres a minute, each", 0, 150, 25),
-    "fast_share": Axis("Time above 16 km/h, in 100", 0, 20, 5, 100),
+    "fast_share": Axis("Metres above 16 km/h, in 100", 0, 20, 5, 100),
     "rolling_share": Axis("Time the ball rolls, in 100", 0, 100, 25, 100),
     "waiting_share": Axis("Time spent waiting, in 100", 0, 100, 25, 100),
     "scores_per_side_min": Axis("Scores a minute, a side", 0, 5, 1),

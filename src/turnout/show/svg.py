@@ -232,9 +232,9 @@ def _corners_for_name(frame: Frame, area: Area, size: float) -> list[tuple[float
         (right - 8, top + size + 3, "end"),
         (left + 8, bottom - 6, "start"),
         (right - 8, bottom - 6, "end"),
-        (middle, (top + bottom) / 2 + size * 0.35, "middle"),
     ]
-    return within if area.kind == "zone" else [*outside, *within]
+    centre = (middle, (top + bottom) / 2 + size * 0.35, "middle")
+    return [*within, centre] if area.kind == "zone" else [*outside, *within]
 
 
 def _measures(frame: Frame) -> list[str]:

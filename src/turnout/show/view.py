@@ -1,16 +1,18 @@
 """From what was fitted, dealt out, laid and forecast to the one telling of the evening that every face reads."""
 
+import re
 from collections.abc import Mapping, Sequence
+from dataclasses import replace
 
 from turnout.care import Caution, care_box
 from turnout.club.tonight import Tonight
 from turnout.fit.model import Fitted, FittedPart
 from turnout.layout.model import Layout, PartLayout
 from turnout.measure import PACE_M
-from turnout.practice.model import Place, Question
+from turnout.practice.model import Place, Practice, Question
 from turnout.practice.setup import Setup
 from turnout.rota.model import PartRota
-from turnout.show.evening import AskView, EveningView, ForecastRow, PartView, SideView, SizeView
+from turnout.show.evening import AskView, EveningView, ForecastRow, PartView, RotaView, SideView, SizeView
 from turnout.show.ground import cones_of, space_drawing
 from turnout.show.ink import OWN_SHIRTS, Side, is_neutral, sides_of
 from turnout.show.plan import setup_drawing
@@ -58,7 +60,7 @@ def evening_view(
         age=f"U{tonight.age}",
         parts=parts,
         care=_care(tonight),
-        why=fitted.why(),
+        why=tuple(_retold(line, fitted) for line in fitted.why()),
         left_out=fitted.left_out,
         short=layout.short,
         country=tonight.country,
@@ -85,7 +87,7 @@ def part_view(
     forecast = forecasts.get(practice.key)
     steps = step_views(setup, side_words(sides))
     return PartView(
-        number=part.index + 1,
+        number=fitted.parts.index(part) + 1,
         of=len(fitted.parts),
         key=practice.key,
         name=practice.name,
@@ -102,7 +104,7 @@ def part_view(
         sizes=_sizes(setup),
         people=_people(setup, sides),
         rules=_rules(setup, sides),
-        rota=rota_view(part, rota, sides, tonight, names=names) if rota else None,
+        rota=_rota(part, rota, sides, tonight, names) if rota else None,
         forecast=_forecast(forecast),
         forecast_note=_forecast_note(forecast),
         harder=steps["harder"],
@@ -112,7 +114,7 @@ def part_view(
         set_up=laid.sentence if laid else "",
         balls=practice.balls,
         waiting=sum(copy.waiting for copy in part.copies),
-        gave_way=part.gave_way,
+        gave_way=tuple(told_tonight(line, practice, sides) for line in part.gave_way),
         care=_care(tonight),
     )
 
@@ -120,6 +122,28 @@ def part_view(
 def side_words(sides: Sequence[Side]) -> dict[str, str]:
     """A side's name in the practice -> its colour tonight, as sentences inflect it: amber -> blue, amber -> own."""
     return {side.side: side.colour for side in sides if not is_neutral(side.side)}
+
+
+def told_tonight(text: str, practice: Practice, sides: Sequence[Side]) -> str:
+    """A sentence that calls the sides by their names in the practice, with tonight's colours instead."""
+    from turnout.practice.printing import side_name, tonight_name
+
+    worn = side_words(sides)
+    words = {name: tonight_name(name, worn) for name in worn if worn[name] != name}
+    if not words:
+        return text
+    roles = "|".join(re.escape(group.role) for group in practice.groups if group.role) or "(?!)"
+    pattern = rf"\b({'|'.join(map(re.escape, words))})\b(?=( (?:{roles})\b)?)"
+    return re.sub(pattern, lambda hit: side_name(words[hit[1]], "adjective" if hit[2] else "noun"), text)
+
+
+def _retold(line: str, fitted: Fitted) -> str:
+    """A sentence of the whole evening, by the part whose practice it names first."""
+    for part in fitted.parts:
+        practice = part.copies[0].setup.practice
+        if practice.name in line:
+            return told_tonight(line, practice, sides_of(practice, bibs=part.bibs, own=fitted.tonight.kit.own))
+    return line
 
 
 def _people(setup: Setup, sides: Sequence[Side]) -> tuple[str, ...]:
@@ -205,6 +229,11 @@ def _size(place: Place) -> SizeView:
     paces = f"{round(place.across_m / PACE_M)} x {round(place.up_m / PACE_M)} paces"
     metres = f"{place.across_m:.1f} x {place.up_m:.1f} m"
     return SizeView(place.name, size_yards(place.across_m, place.up_m), metres, paces)
+
+
+def _rota(part: FittedPart, rota: PartRota, sides: Sequence[Side], tonight: Tonight, names: bool) -> RotaView:
+    note = told_tonight(rota.note, part.copies[0].setup.practice, sides)
+    return rota_view(part, replace(rota, note=note), sides, tonight, names=names)
 
 
 def _question(question: Question) -> AskView:
