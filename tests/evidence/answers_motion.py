@@ -4,8 +4,10 @@ from math import cos, hypot, pi, sin
 
 from asking import Departure, Given, answers
 
-from turnout.evidence import number
 from turnout.play import physics
+from turnout.play.abilities import abilities
+from turnout.play.kernel import columns
+from turnout.play.kernel.weights import TABLE
 from turnout.play.sprint import AGES, SprintProfile, sprint_profile
 
 STEP_S = 0.0005
@@ -81,4 +83,15 @@ def gate_plus_offset(given: Given) -> float:
 
 @answers("motion-10", how="looked up")
 def deceleration_cap(given: Given) -> float:
-    return number("decel.adult.peak")
+    return TABLE["BRAKE"].value
+
+
+@answers("react-8-9", "react-10-11", "react-12-13", how="looked up")
+def reaction_of_simulated_children(given: Given) -> tuple[float, ...]:
+    years = (int(each) for each in given.numbers)
+    return tuple(float(abilities(age=year + 1)[columns.REACT_S]) for year in years)  # 8 to 9 years: U9 and U10
+
+
+@answers("pass-10", how="looked up")
+def top_kick_speed(given: Given) -> float:
+    return float(abilities(age=age_of(given))[columns.KICK_TOP])

@@ -4,6 +4,7 @@ import warnings
 from pathlib import Path
 
 import answers_ball
+import answers_evening
 import answers_ground
 import answers_motion
 import answers_rota
@@ -13,7 +14,7 @@ from asking import ANSWERS, Departure, Given, agrees
 from turnout.evidence import Check, checks
 from turnout.evidence.page import counts, page
 
-ROOMS = (answers_ball, answers_ground, answers_motion, answers_rota)
+ROOMS = (answers_ball, answers_evening, answers_ground, answers_motion, answers_rota)
 ROWS = {check.id: check for check in checks()}
 RUNNING = [check for check in checks() if check.id in ANSWERS]
 
@@ -36,7 +37,7 @@ def test_a_wrong_answer_would_be_refused(check: Check) -> None:
 
 def _spoilt(check: Check, answer: object) -> object:
     if isinstance(answer, str):
-        return answer.replace("every", "hardly any").replace("once", "thrice").replace("t", "d")
+        return f"not {answer}"
     if isinstance(answer, Departure):
         return Departure(0.5)
     factor = 0.2 if check.expected.startswith(">") else 3.0
