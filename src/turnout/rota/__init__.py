@@ -1,1 +1,6 @@
-"""Fair turns: who plays where in every block, and the proof of how fair it can be."""
+"""Fair turns: who is where in every block."""
+
+from turnout.rota.model import BlockPlaces, PartRota
+from turnout.rota.rotating import rota_for
+
+__all__ = ["BlockPlaces", "PartRota", "rota_for"]
