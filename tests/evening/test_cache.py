@@ -2,7 +2,7 @@
 
 import pytest
 
-from turnout.evening.cache import cache_folder, forecast_from_plain, forecast_to_plain, keep, recall
+from turnout.evening.cache import forecast_from_plain, forecast_to_plain, keep, recall
 from turnout.study.model import Band, Figure, Forecast
 
 FIGURE = Figure(3.1, 2.9, 3.3, "passes", "side", Band(1, 2, 3, 4, 8))
@@ -52,4 +52,6 @@ def test_a_disk_that_refuses_costs_nothing_but_time(tmp_path):
 
 def test_the_folder_can_be_named(monkeypatch, tmp_path):
     monkeypatch.setenv("TURNOUT_CACHE", str(tmp_path))
-    assert cache_folder() == tmp_path
+    keep("abc", FORECAST)
+    assert recall("abc") == FORECAST
+    assert [path.name for path in tmp_path.rglob("*.json")] == ["abc.json"]

@@ -18,10 +18,23 @@ app = typer.Typer(
 )
 
 Json = Annotated[bool, typer.Option("--json", help="Print one JSON object instead of sentences.")]
-Seed = Annotated[int, typer.Option("--seed", help="The same seed gives the same answer.", min=0, max=2**31 - 1)]
-TonightFile = Annotated[Path | None, typer.Option("--tonight", help="A file with tonight's facts.")]
-Space = Annotated[str | None, typer.Option("--space", help='The ground, such as "32 x 30 m" or "40 x 40 yd".')]
-Minutes = Annotated[str | None, typer.Option("--minutes", help="Minutes there are, such as 60.")]
+Seed = Annotated[int, typer.Option(metavar="N", help="The same seed gives the same answer.", min=0, max=2**31 - 1)]
+TonightFile = Annotated[Path | None, typer.Option("--tonight", metavar="FILE", help="A file with tonight's facts.")]
+Players = Annotated[str | None, typer.Option(metavar="N", help="How many came, such as 14.")]
+Turnouts = Annotated[str | None, typer.Option("--players", metavar="N", help="How many came: 14, or a range 6-24.")]
+Space = Annotated[str | None, typer.Option(metavar="SIZE", help='The ground: "32 x 30 m", "third of 3G".')]
+Minutes = Annotated[str | None, typer.Option(metavar="MIN", help="Minutes there are, such as 60.")]
+Age = Annotated[str | None, typer.Option(metavar="AGE", help="The age group; without it U12 or tonight's.")]
+Level = Annotated[str | None, typer.Option(metavar="LEVEL", help="new, learning, settled or strong; else learning.")]
+Steps = Annotated[str | None, typer.Option(metavar="NAME,...", help="Steps to take first, with commas between.")]
+Seconds = Annotated[str, typer.Option(metavar="S", help="At most so many simulated seconds a part.")]
+Out = Annotated[Path, typer.Option(metavar="FOLDER", help="The folder to write into.")]
+Port = Annotated[str | None, typer.Option(metavar="PORT", help="The port to listen on; without one, a free one.")]
+Open = Annotated[bool, typer.Option("--open/--no-open", help="Open the desk in the browser.")]
+Files = Annotated[list[Path], typer.Argument(metavar="FILES", help="Practice and session files, or folders of them.")]
+SessionName = Annotated[str, typer.Argument(metavar="SESSION", help="A session file, or the name of one on the shelf.")]
+AnySession = Annotated[str | None, typer.Argument(metavar="SESSION", help="A session; without it the example evening.")]
+Either = Annotated[str, typer.Argument(metavar="PRACTICE|SESSION", help="A file, or a name on the shelf.")]
 
 
 def _version(asked: bool) -> None:
@@ -40,21 +53,18 @@ def _turnout(
 
 
 @app.command(epilog="Example: turnout check my-practice.yaml")
-def check(
-    files: Annotated[list[Path], typer.Argument(help="Practice and session files, or folders of them.")],
-    json: Json = False,
-) -> None:
+def check(files: Files, json: Json = False) -> None:
     """Say what in the files cannot be understood, and what would do."""
     from turnout.cli import check as verb
 
     verb.run(files, json=json)
 
 
-@app.command(epilog='Example: turnout fit rainy-tuesday --players 13 --space "32 x 30 m" --minutes 60')
+@app.command(epilog='Example: turnout fit hold-and-break --players 13 --space "32 x 30 m" --minutes 60')
 def fit(
-    session: Annotated[str, typer.Argument(help="A session file, or the name of one on the shelf.")],
+    session: SessionName,
     tonight: TonightFile = None,
-    players: Annotated[str | None, typer.Option("--players", help="How many came: 14, or a range 6-24.")] = None,
+    players: Turnouts = None,
     space: Space = None,
     minutes: Minutes = None,
     seed: Seed = 7,
@@ -66,14 +76,14 @@ def fit(
     verb.run(session, tonight=tonight, players=players, space=space, minutes=minutes, seed=seed, json=json)
 
 
-@app.command(epilog="Example: turnout forecast busy-middle --players 11 --age U12 --level settled")
+@app.command(epilog="Example: turnout forecast harbour-square --players 11 --age U12 --level settled")
 def forecast(
-    what: Annotated[str, typer.Argument(help="A practice or session: a file, or a name on the shelf.")],
-    players: Annotated[str | None, typer.Option("--players", help="How many play, such as 11.")] = None,
-    age: Annotated[str | None, typer.Option("--age", help="The squad's age group, such as U12.")] = None,
-    level: Annotated[str | None, typer.Option("--level", help="new, learning, settled or strong.")] = None,
-    steps: Annotated[str | None, typer.Option("--steps", help="Steps to take first, with commas between.")] = None,
-    seconds: Annotated[str, typer.Option("--seconds", help="At most so many simulated seconds a part.")] = "3600",
+    what: Either,
+    players: Players = None,
+    age: Age = None,
+    level: Level = None,
+    steps: Steps = None,
+    seconds: Seconds = "3600",
     seed: Seed = 7,
     json: Json = False,
 ) -> None:
@@ -85,13 +95,13 @@ def forecast(
 
 @app.command(epilog="Example: turnout pack --out out")
 def pack(
-    session: Annotated[str | None, typer.Argument(help="A session; without one, the example evening.")] = None,
+    session: AnySession = None,
     tonight: TonightFile = None,
-    players: Annotated[str | None, typer.Option("--players", help="How many came, such as 14.")] = None,
+    players: Players = None,
     space: Space = None,
     minutes: Minutes = None,
-    seconds: Annotated[str, typer.Option("--seconds", help="At most so many simulated seconds a part.")] = "3600",
-    out: Annotated[Path, typer.Option("--out", help="The folder to write into.")] = Path("out"),
+    seconds: Seconds = "3600",
+    out: Out = Path("out"),
     seed: Seed = 7,
     json: Json = False,
 ) -> None:
@@ -103,14 +113,11 @@ def pack(
 
 
 @app.command(epilog="Example: turnout desk --no-open")
-def desk(
-    port: Annotated[int | None, typer.Option("--port", help="The port to listen on; without one, a free one.")] = None,
-    open_: Annotated[bool, typer.Option("--open/--no-open", help="Open the desk in the browser.")] = True,
-) -> None:
+def desk(port: Port = None, open_page: Open = True) -> None:
     """Open the desk in the browser: the evening on one page, changed in place. Only this computer can reach it."""
     from turnout.cli import desk as verb
 
-    verb.run(port=port, open_page=open_)
+    verb.run(port=port, open_page=open_page)
 
 
 def run() -> None:

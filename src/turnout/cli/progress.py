@@ -1,7 +1,7 @@
 """A progress bar on stderr for whatever takes over half a second."""
 
 import sys
-import time
+import threading
 from collections.abc import Iterator
 from contextlib import contextmanager
 from typing import TYPE_CHECKING
@@ -16,35 +16,47 @@ PATIENCE_S = 0.5
 
 
 class Progress:
-    """Tells how far a verb has come: a bar on a terminal, else a line a stage; silent at first."""
+    """How far a verb has come: a bar on a terminal, else a line a stage; silent in the first half second."""
 
     def __init__(self) -> None:
-        self._start_s = time.monotonic()
+        self._stage, self._share = "", 0.0
         self._told: str | None = None
         self._bar: Bar | None = None
         self._task: TaskID | None = None
+        self._lock = threading.Lock()
+        # a stage may be long in saying anything, so the clock and not the next call ends the patience
+        self._patience = threading.Timer(PATIENCE_S, self._show)
+        self._patience.daemon = True
+        self._patience.start()
 
-    def __call__(self, stage: str, share: float | None = None) -> None:
-        """Stage in words and the share done, 0 to 1 (None: not known)."""
-        if time.monotonic() - self._start_s < PATIENCE_S:
-            return
-        if sys.stderr.isatty():
-            self._draw(stage, share)
-        elif stage != self._told:
-            self._told = stage
-            typer.echo(f"{stage} …", err=True)
+    def __call__(self, stage: str, share: float = 0.0) -> None:
+        """Stage in words and the share of the whole that is done, 0 to 1."""
+        self._stage, self._share = stage, share
+        if not self._patience.is_alive():
+            self._show()
 
-    def _draw(self, stage: str, share: float | None) -> None:
+    def _show(self) -> None:
+        with self._lock:
+            if self._stage and sys.stderr.isatty():
+                self._draw()
+            elif self._stage and self._stage != self._told:
+                self._told = self._stage
+                typer.echo(f"{self._stage} …", err=True)
+
+    def _draw(self) -> None:
         if self._bar is None:
-            self._bar, self._task = new_bar(stage)
+            self._bar, self._task = new_bar(self._stage)
         if self._task is not None:
-            self._bar.update(self._task, description=stage, completed=share or 0.0)
+            self._bar.update(self._task, description=self._stage, completed=self._share)
 
     def close(self) -> None:
         """Take the bar away."""
-        if self._bar is not None:
-            self._bar.stop()
-            self._bar = None
+        self._patience.cancel()
+        with self._lock:
+            self._stage = ""
+            if self._bar is not None:
+                self._bar.stop()
+                self._bar = None
 
 
 def new_bar(stage: str) -> "tuple[Bar, TaskID]":

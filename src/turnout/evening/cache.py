@@ -1,23 +1,14 @@
 """Forecasts kept on disk under the hash of what they were computed from."""
 
 import json
-import os
 from dataclasses import asdict
 from pathlib import Path
 
 from turnout.evening.files import read_or_none, write_whole
+from turnout.play.kernel.compiling import cache_folder
 from turnout.study.model import Band, Figure, Forecast
 
 FORM = 1  # raise when the stored form changes: older entries are then simply not found
-
-
-def cache_folder() -> Path:
-    """Where answers are kept: TURNOUT_CACHE, else the user's own cache folder."""
-    named = os.environ.get("TURNOUT_CACHE")
-    if named:
-        return Path(named)
-    base = os.environ.get("XDG_CACHE_HOME") or os.environ.get("LOCALAPPDATA")
-    return (Path(base) if base else Path.home() / ".cache") / "turnout"
 
 
 def forecast_to_plain(forecast: Forecast) -> dict:

@@ -32,6 +32,7 @@ HEADERS = (
 )
 
 OPENING = """<!doctype html><html lang="en-GB"><head><meta charset="utf-8"><title>Turnout</title>
+<link rel="icon" href="/static/tally.svg">
 <meta http-equiv="refresh" content="0;url=/"></head><body><p><a href="/">Open the desk</a></p></body></html>"""
 
 

@@ -1,0 +1,79 @@
+"""What is shipped: practices and sessions by name, and the example evening."""
+
+import re
+from dataclasses import dataclass
+from functools import lru_cache
+from pathlib import Path
+from typing import Literal
+
+from turnout.evening.values import nearest
+from turnout.problems import BadInput, Problem
+
+Kind = Literal["practice", "session", "tonight"]
+FIRST_KEY = re.compile(rb"^(practice|session|tonight)\s*:", re.MULTILINE)
+PLAIN_STEMS = ("practice", "session", "tonight")  # then the folder carries the name
+
+
+@dataclass(frozen=True)
+class Shipped:
+    """One file of the shelf or of the example season."""
+
+    kind: Kind
+    name: str
+    path: Path
+
+
+def folders() -> tuple[Path, ...]:
+    """The folders that travel with Turnout: inside the package, or beside it in a checkout."""
+    package = Path(__file__).parents[1]
+    places = [base / name for base in (package, package.parents[1]) for name in ("shelf", "season-example")]
+    return tuple(place for place in places if place.is_dir())
+
+
+def kind_of(path: Path) -> Kind | None:
+    """What a file says it is, by its first telling key; None when it does not say."""
+    try:
+        found = FIRST_KEY.search(path.read_bytes()[:20_000])
+    except OSError:
+        return None
+    word = found[1].decode() if found else None
+    return word if word in ("practice", "session", "tonight") else None  # type: ignore[return-value]
+
+
+@lru_cache(maxsize=1)
+def shipped() -> tuple[Shipped, ...]:
+    """Everything shipped, in order of name."""
+    files = [path for folder in folders() for path in sorted(folder.rglob("*.yaml"))]
+    found = [(kind_of(path), path) for path in files]
+    return tuple(Shipped(kind, name_of(path), path) for kind, path in found if kind)
+
+
+def name_of(path: Path) -> str:
+    """What a shipped file is called: its stem, or its folder's name when the stem says only the kind."""
+    return path.parent.name if path.stem in PLAIN_STEMS else path.stem
+
+
+def find(text: str, kinds: tuple[Kind, ...], *, name: str) -> Path:
+    """A path as given, or the shipped file of that name; raises BadInput naming the nearest."""
+    path = Path(text)
+    if path.is_file():
+        return path
+    named = {item.name: item.path for item in shipped() if item.kind in kinds}
+    if text in named:
+        return named[text]
+    what = " or ".join(kinds)
+    other = next((item for item in shipped() if item.name == text), None)
+    if other is not None:
+        raise BadInput(
+            [Problem(name, None, None, text, f"that is a {other.kind}; name a {what}", nearest(text, named))]
+        )
+    expected = f"a {what} file, or one of the shelf: {', '.join(sorted(named)) or 'none is installed'}"
+    raise BadInput([Problem(name, None, None, text, expected, nearest(text, named))])
+
+
+def first(kind: Kind) -> Path:
+    """The shipped session or evening that stands for all: the first by name; raises BadInput when none is there."""
+    for item in shipped():
+        if item.kind == kind:
+            return item.path
+    raise BadInput([Problem("the shelf", None, None, kind, f"no {kind} is installed; name a file instead")])
