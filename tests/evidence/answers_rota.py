@@ -6,6 +6,7 @@ from itertools import combinations
 from asking import Given, answers
 
 from turnout.evidence import Design, design
+from turnout.rota.designs import fewest_equal_periods, in_turn, rounds_of_pairs
 
 
 def together(given: Design) -> Counter[tuple[int, int]]:
@@ -89,3 +90,33 @@ def halves_of_ten(given: Given) -> str:
 def halves_of_fourteen(given: Given) -> str:
     assert len(design("halves-14").rounds) == given.numbers[0]
     return halves(14)
+
+
+@answers("des-rr")
+def round_robin(given: Given) -> str:
+    even, odd = rounds_of_pairs(8), rounds_of_pairs(9)
+    for players, rounds in ((8, even), (9, odd)):
+        met = Counter(tuple(sorted(pair)) for pairs in rounds for pair in pairs)
+        assert every(met, players) == 1
+    byes = Counter(player for pairs in odd for player in set(range(9)) - {p for pair in pairs for p in pair})
+    assert set(byes.values()) == {1} and len(byes) == 9
+    return f"{'n-1' if len(even) == 7 else len(even)}; {'n' if len(odd) == 9 else len(odd)} with one bye each"
+
+
+def turns(players: int, places: int, periods: int) -> list[int]:
+    on = Counter(player for period in in_turn(players, places, periods) for player in period)
+    return [on[player] for player in range(players)]
+
+
+@answers(*(f"des-time-{pair}" for pair in ("7-5", "9-7", "10-8", "11-9", "12-9", "14-10")))
+def equal_time(given: Given) -> str:
+    players, places = int(given["n"]), int(given["places"])
+    periods = next(each for each in range(1, players + 1) if len(set(turns(players, places, each))) == 1)
+    assert periods == fewest_equal_periods(players, places)
+    return f"{periods} periods; each plays {turns(players, places, periods)[0]}"
+
+
+@answers("des-time-gen")
+def turns_never_differ_by_more_than_one(given: Given) -> tuple[int, ...]:
+    cases = ((n, p, periods) for n in range(2, 23) for p in range(1, n + 1) for periods in range(1, 16))
+    return tuple(max(turns(*case)) - min(turns(*case)) for case in cases)
