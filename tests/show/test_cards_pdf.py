@@ -1,6 +1,7 @@
 """The paper, read back from the file: pages, tags, title, alt texts, reading order, and what may not stand together."""
 
 import io
+from dataclasses import replace
 from itertools import pairwise
 
 import pytest
@@ -86,18 +87,10 @@ def test_the_rota_is_a_table_with_heads(reader):
 
 def test_a_card_is_read_in_the_order_a_coach_needs(reader):
     text = " ".join(reader.pages[2].extract_text().split())
-    order = [
-        "Harbour square",
-        "18:14 to 18:32",
-        "Set up",
-        "Look for",
-        "4 v 3 inside",
-        "Who goes where",
-        "Too easy",
-        "Care",
-    ]
+    order = ["Harbour square", "18:14 to 18:32", "Set up", "4 v 3 inside", "Who goes where", "Too easy", "Care"]
     places = [text.index(words) for words in order]
     assert places == sorted(places)
+    assert places[2] < text.index("Look for, and ask") < places[4]
 
 
 def test_every_sentence_size_and_name_is_on_the_card(reader):
@@ -141,6 +134,22 @@ def test_a_sheet_with_date_and_place_carries_no_names():
     assert "Tuesday 6 October" in text
     assert "Saltmarsh Juniors" in text
     assert not any(name in text for name in NAMES)
+
+
+def test_copies_stand_side_by_side_in_the_rota_where_they_fit():
+    part = square_part(1, 1, copies=2)
+    narrow = replace(part.rota, columns=part.rota.columns[:2], rows=tuple(_first_two(row) for row in part.rota.rows))
+    text = " ".join(read(evening((replace(part, rota=narrow),))).pages[1].extract_text().split())
+    assert "1: Yellows inside" in text
+    assert "2: Blues inside" in text
+    assert text.count("18:17") == 1
+    block = text[text.index("2 18:17") : text.index("3 18:20")]
+    for cell in (cell for row in narrow.rows[2:4] for cell in row.cells):
+        assert cell in block
+
+
+def _first_two(row):
+    return replace(row, cells=row.cells[:2])
 
 
 LONG = tuple(

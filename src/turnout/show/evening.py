@@ -62,6 +62,7 @@ class ForecastRow:
     per: str
     one_block: Band
     text: str  # '3 (1–8)': the middle value of one block and nine in ten
+    wanted: tuple[float, float] | None = None  # what the coach wants, in the measure's own unit
 
 
 @dataclass(frozen=True)

@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 from dataclasses import dataclass
 from functools import cached_property
-from math import cos, pi, sin, sqrt
+from math import cos, dist, pi, sin, sqrt
 
 from turnout.measure import YARD_M
 from turnout.show.drawing import Area, Drawing, Mark, Point
@@ -105,8 +105,12 @@ class Frame:
         return self.box(small) if small and small.shape == "rectangle" else None
 
     def _beside(self, holder: Point, taken: Sequence[Box]) -> Point:
+        """At the holder's feet on a free side, the middle of the field first, so that it stays on the sheet."""
         reach = self.radius_px + 5.6
-        around = [(holder[0] + reach * cos(a), holder[1] + reach * sin(a)) for a in (pi * n / 6 for n in range(1, 13))]
+        field = next(area for area in self.drawing.areas if area.kind == "field")
+        middle = self.at(field.x_m, field.y_m)
+        around = [(holder[0] + reach * cos(a), holder[1] + reach * sin(a)) for a in (pi * n / 6 for n in range(12))]
+        around.sort(key=lambda spot: round(dist(spot, middle), 1))
         clear = [spot for spot in around if not any(overlaps(disc_box(spot, 4.2), box) for box in taken)]
         return (clear or around)[0]
 

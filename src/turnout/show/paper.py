@@ -1,6 +1,7 @@
 """The evening sheet and a card for each part as one tagged PDF (PDF/UA-1), set by Typst."""
 
 import json
+from dataclasses import replace
 from functools import cache
 from importlib.resources import files
 from typing import Any
@@ -11,13 +12,14 @@ from turnout.show.ink import Side
 from turnout.show.key import key_svg, side_sign
 from turnout.show.strips import strip, tally
 from turnout.show.svg import svg
-from turnout.show.words import listed, minutes_text
+from turnout.show.words import figure, listed, minutes_text
 
 CARD_PX, SHEET_PX = (302.0, 264.0, 227.0), (140.0, 117.0, 83.0)  # 96 px an inch; the smaller for crowded pages
 FORECAST_ROWS = (
     "passes_in_a_row", "success", "touches_per_player_min", "regains_per_side_min", "distance_m_per_player_min",
     "waiting_share",
 )  # fmt: skip
+MOST_COLUMNS = 6  # of the rota, with names in them
 EMERGENCY = {
     "title": "Emergency: 999 or 112",
     "lines": [
@@ -119,10 +121,15 @@ def _card(part: PartView, view: EveningView) -> dict[str, Any]:
         "harder": [step.sentence for step in part.harder],
         "easier": [step.sentence for step in part.easier],
         "forecast": [_forecast(row) for row in part.forecast if row.name in FORECAST_ROWS],
-        "forecast_note": f"Middle value and nine blocks in ten. {part.forecast_note}",
+        "forecast_note": _note(part),
         "care": [_caution(row) for row in part.care],
         "foot": names,
     }
+
+
+def _note(part: PartView) -> str:
+    wanted = " Shaded: what you want." if any(row.wanted for row in part.forecast) else ""
+    return f"Middle value and nine blocks in ten.{wanted} {part.forecast_note}"
 
 
 def _alt(part: PartView) -> str:
@@ -134,6 +141,7 @@ def _side(side: Side, bibs: str) -> dict[str, Any]:
 
 
 def _rota(rota: RotaView) -> dict[str, Any]:
+    rota = _side_by_side(rota)
     return {
         "copies": rota.copies,
         "copy_word": "Copy",
@@ -143,17 +151,30 @@ def _rota(rota: RotaView) -> dict[str, Any]:
     }
 
 
+def _side_by_side(rota: RotaView) -> RotaView:
+    """A few copies in the same bibs as columns of one row for each block; else as they are, a row for each copy."""
+    playing = [n for n, (side, _) in enumerate(rota.columns) if side]
+    same_bibs = not any(":" in row.copy for row in rota.rows)
+    if rota.copies == 1 or not same_bibs or rota.copies * len(playing) > MOST_COLUMNS:
+        return rota
+    copies = range(rota.copies)
+    columns = [(rota.columns[n][0], f"{copy + 1}: {rota.columns[n][1]}") for copy in copies for n in playing]
+    waiting = [n for n in range(len(rota.columns)) if n not in playing]
+    rows = []
+    for first in range(0, len(rota.rows), rota.copies):
+        block = rota.rows[first : first + rota.copies]
+        cells = [block[copy].cells[n] for copy in copies for n in playing] + [block[0].cells[n] for n in waiting]
+        rows.append(replace(block[0], copy="", cells=tuple(cells)))
+    return replace(rota, columns=(*columns, *(rota.columns[n] for n in waiting)), rows=tuple(rows), copies=1)
+
+
 def _forecast(row: ForecastRow) -> dict[str, Any]:
     middle, _, span = row.text.partition(" ")
-    band = row.one_block
     alt = f"{row.axis.label}: middle value {middle}, nine blocks in ten {span.strip('()')}"
-    return {
-        "label": row.axis.label,
-        "strip": strip(band, row.axis, width_px=102.0),
-        "alt": alt,
-        "middle": middle,
-        "range": span,
-    }
+    if row.wanted:
+        alt += f", wanted {figure(row.wanted[0] * row.axis.scale)} to {figure(row.wanted[1] * row.axis.scale)}"
+    drawn = strip(row.one_block, row.axis, width_px=102.0, wanted=row.wanted)
+    return {"label": row.axis.label, "strip": drawn, "alt": alt, "middle": middle, "range": span}
 
 
 def _caution(row: Caution) -> dict[str, Any]:

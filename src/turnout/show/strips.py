@@ -2,7 +2,7 @@
 
 from dataclasses import dataclass
 
-from turnout.show.ink import EDGE, INK, SHEET
+from turnout.show.ink import EDGE, INK, SHEET, WASH_2
 from turnout.show.symbols import escape
 from turnout.study.model import Band
 
@@ -80,8 +80,7 @@ def tally(count: int, *, height_px: float = 30.0, alt: str | None = None) -> str
 
 
 def _wanted(left: float, right: float, base: float) -> str:
-    bracket = f'<path d="M{left:.1f} {base}V1H{right:.1f}V{base}" fill="#E6E0D0" stroke="{EDGE}" stroke-width="1"/>'
-    return bracket
+    return f'<path d="M{left:.1f} {base}V1H{right:.1f}V{base}" fill="{WASH_2}" stroke="{EDGE}" stroke-width="1"/>'
 
 
 def _scale(axis: Axis, left: float, right: float, base: float) -> str:

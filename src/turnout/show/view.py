@@ -20,7 +20,7 @@ from turnout.show.rotas import rota_view
 from turnout.show.steps import step_views
 from turnout.show.strips import AXES
 from turnout.show.words import clock, figure, listed, minutes_text, number_word, paces_text, size_yards, yards_text
-from turnout.study.model import Band, Forecast
+from turnout.study.model import Band, Figure, Forecast
 
 OTHER_TYPES = ("hall", "indoor", "sports hall", "futsal")
 
@@ -105,7 +105,7 @@ def part_view(
         people=_people(setup, sides),
         rules=_rules(setup, sides),
         rota=_rota(part, rota, sides, tonight, names) if rota else None,
-        forecast=_forecast(forecast),
+        forecast=_forecast(forecast, fitted.session.parts[part.index].success),
         forecast_note=_forecast_note(forecast),
         harder=steps["harder"],
         easier=steps["easier"],
@@ -240,25 +240,19 @@ def _question(question: Question) -> AskView:
     return AskView(question.capability, question.ask, question.look_for)
 
 
-def _forecast(forecast: Forecast | None) -> tuple[ForecastRow, ...]:
+def _forecast(forecast: Forecast | None, wanted: tuple[float, float] | None) -> tuple[ForecastRow, ...]:
+    """A row for each measure that has an axis; nobody waiting is not worth a row."""
     if forecast is None:
         return ()
     found = dict(forecast.figures)
-    return tuple(
-        ForecastRow(
-            name,
-            axis,
-            found[name].value,
-            found[name].low,
-            found[name].high,
-            found[name].unit,
-            found[name].per,
-            found[name].one_block,
-            band_text(found[name].one_block, axis.scale),
-        )
-        for name, axis in AXES.items()
-        if name in found
-    )
+    rows = (_row(name, found[name], wanted if name == "success" else None) for name in AXES if name in found)
+    return tuple(row for row in rows if row.name != "waiting_share" or row.one_block.p95 > 0)
+
+
+def _row(name: str, made: Figure, wanted: tuple[float, float] | None) -> ForecastRow:
+    axis = AXES[name]
+    text = band_text(made.one_block, axis.scale)
+    return ForecastRow(name, axis, made.value, made.low, made.high, made.unit, made.per, made.one_block, text, wanted)
 
 
 def band_text(band: Band, scale: float = 1.0) -> str:
