@@ -28,11 +28,11 @@ def places(block) -> list[str]:
     return [label for _, labels in block.who for label in labels] + list(block.waiting)
 
 
-def turns_of(rota, part, wanted) -> dict[str, int]:
-    """How often each label holds a group that `wanted` accepts."""
+def turns_of(rota, keys) -> dict[str, int]:
+    """How often each label holds one of these groups."""
     counts = Counter(dict.fromkeys(places(rota.blocks[0]), 0))
     for block in rota.blocks:
-        counts.update(label for (_, key), labels in block.who if wanted(key) for label in labels)
+        counts.update(label for (_, key), labels in block.who if key in keys for label in labels)
     return dict(counts)
 
 

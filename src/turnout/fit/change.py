@@ -31,6 +31,8 @@ MOST_MINUTES = 120
 MOST_ADULTS = 8
 MOST_BIBS = 30
 
+_WAYS = {"yards across": "from west to east", "yards up": "from south to north", "yards both ways": "both ways"}
+
 Change = tuple[str, float]
 Works = Callable[[Tonight], bool]
 
@@ -112,7 +114,7 @@ def change_words(change: Change) -> str:
     more = "more" if size > 0 else "fewer"
     count = abs(size)
     if kind.startswith("yards"):
-        return f"{plural(count, 'yard')} more {kind.removeprefix('yards ')}"
+        return f"{plural(count, 'yard')} more {_WAYS[kind]}"
     if kind == "bibs":
         return f"{plural(count, 'bib')} more of each colour"
     return f"{plural(count, kind.removesuffix('s'))} {more}"
