@@ -9,7 +9,6 @@ from turnout.show import strokes, symbols
 from turnout.show.captions import Caption
 from turnout.show.drawing import Drawing, Line
 from turnout.show.evening import PartView
-from turnout.show.frame import RADIUS_LEAST_PX
 from turnout.show.ink import INK, RULE
 from turnout.show.key import key_block
 from turnout.show.replay import Stage, stage_for
@@ -19,6 +18,7 @@ from turnout.show.svg import element, ground_body
 STILL_PX, STILL_HIGH_PX, GUTTER_PX = 230.0, 260.0, 16.0
 WORDS, LEADING, NUMBER_PX = 13.0, 17.0, 16.0
 MOST = 6
+NUMBERED_PX = 8.4  # the least radius that carries a number: the sentences call players by it
 
 
 def film_strip(
@@ -61,7 +61,7 @@ def _still(stage: Stage, caption: Caption, number: int, left: float) -> str:
 
 
 def _people(stage: Stage, frame: int) -> str:
-    recording, radius = stage.recording, max(RADIUS_LEAST_PX, stage.radius)
+    recording, radius = stage.recording, max(NUMBERED_PX, stage.radius)
     points = [stage.frame.at(*point) for point in recording.players_m[frame].tolist()]
     count = len(points)
     spots = apart(points, [radius] * count, [False] * count, gap=GAP_PX / 2)
