@@ -22,7 +22,8 @@ def said_twice(practice: Practice, rows: tuple[Row, ...]) -> Iterator[Finding]:
     seen: dict[object, Row] = {}
     for row in (row for row in rows if row.kind in ("limit", "direction", "start", "member", "points")):
         where = None if row.do in ("attacks", "plays for", "starts") else row.where
-        first = seen.setdefault((row.do, row.who, row.when, row.after, row.while_, row.until, where), row)
+        who = None if row.kind == "start" else row.who
+        first = seen.setdefault((row.do, who, row.when, row.after, row.while_, row.until, where), row)
         if first is not row:
             yield row.source, f"line {first.source.line} says “{first.source.text}”; keep one of the two", "error"
 

@@ -8,6 +8,8 @@ from turnout.practice.names import ARTICLES, WORD, Names, lookup
 from turnout.practice.phrases import FOLDS
 from turnout.practice.templates import Agree, Maybe, Part, Word, parts
 
+NUMBER = re.compile(r"[1-9][0-9]{0,2}")
+
 
 @dataclass(frozen=True)
 class Piece:
@@ -99,7 +101,7 @@ def readings(words: list[Piece], start: int, names: Names) -> list[Reading]:
     found = named(words, start, start, names)
     if word in ARTICLES and start + 1 < len(words):
         found += named(words, start, start + 1, names)
-    if word.isascii() and word.isdigit() and len(word) < 6:
+    if NUMBER.fullmatch(word):
         found.append(Reading("INT", int(word), start, start + 1))
     elif word in keywords():
         found.append(Reading(keywords()[word], word, start, start + 1))

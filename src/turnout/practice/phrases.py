@@ -48,7 +48,8 @@ def who(name: str, template: str, meaning: str, *, also: str | None = None, many
 def one_of(whose: str, how: str) -> Entry:
     """`its nearest edge player` and its three like."""
     lead, meaning = ("its", "the side in the When") if whose == "its" else ("the other side's", "the other side")
-    return who(f"{whose} {how}", f"{lead} {how} {{role:role.adjective}} player", f"of {meaning}, the {how} to the ball")
+    measured = f"of {meaning}, the one {how} {'to' if how == 'nearest' else 'from'} the ball"
+    return who(f"{whose} {how}", f"{lead} {how} {{role:role.adjective}} player", measured)
 
 
 WHO = (

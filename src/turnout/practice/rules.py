@@ -1,11 +1,13 @@
 """One rule sentence: read into a tree, or answered with where it fails and what could stand there."""
 
+import math
+
 from turnout.practice.binding import misfit
 from turnout.practice.forms import FORMS
-from turnout.practice.grammar import Unread, read
+from turnout.practice.grammar import MOST_WORDS, Unread, read
 from turnout.practice.lexer import Piece, keywords, pieces
 from turnout.practice.model import Phrase
-from turnout.practice.names import Names, spellings
+from turnout.practice.names import Names, spellings, words_of
 from turnout.practice.printing import Printer, print_rule
 from turnout.problems import TurnoutError
 from turnout.reading import nearest
@@ -13,6 +15,8 @@ from turnout.reading import nearest
 __all__ = ["RuleError", "parse_rule", "print_rule"]
 
 SHOWN_EXPECTED = 6  # words listed as possible before “…”
+LEAST_LIKENESS = 0.3  # of an example shown; lower shares only words such as “the”
+MOST_TRIED = 6  # near spellings tried in the sentence
 NUMBER_WORDS = {
     "one": "1", "two": "2", "three": "3", "four": "4", "five": "5", "six": "6", "seven": "7", "eight": "8", "nine": "9",
     "ten": "10", "eleven": "11", "twelve": "12",
@@ -56,40 +60,55 @@ def explain(error: Unread, words: list[Piece], names: Names) -> RuleError:
     """What stopped the reading, what could stand there and the nearest spelling or the nearest form."""
     if error.trees > 1:
         return RuleError(0, words[0].written, "this sentence reads two ways with these names; rename a role or place")
-    if error.word >= len(words):
-        return RuleError(0, words[0].written, f"one sentence has at most {len(words) - 1} words")
+    if len(words) > MOST_WORDS:
+        return RuleError(0, words[0].written, f"one sentence has at most {MOST_WORDS} words")
     stopped = words[error.word]
-    possible = candidates(error.expected, names)
+    if error.expected <= {"$END"}:
+        return RuleError(stopped.at, stopped.written, "this is a second sentence; give it a line of its own")
     at_end = stopped.word == "." and error.word == len(words) - 1
-    read_word = "the end of the sentence" if at_end else stopped.written
-    near = None if at_end else spelling(stopped.written, possible, names)
-    wanted = f"here stands {listed(error.expected, names)}" if error.expected else "this is more than one sentence"
-    if near is None:
-        wanted += f"; a sentence like it: “{likely_form(words)}”"
-    return RuleError(stopped.at, read_word, wanted, near)
+    near = spelling(error.word, words, names)
+    wanted = f"here stands {listed(error.expected, names)}"
+    if near is None and (example := likely_form(words)):
+        wanted += f"; a sentence like it: “{example}”"
+    return RuleError(stopped.at, "the end of the sentence" if at_end else stopped.written, wanted, near)
 
 
-def candidates(terminals: set[str], names: Names) -> list[str]:
-    """Every word or name that one of the terminals stands for."""
-    found = [word for word, terminal in keywords().items() if terminal in terminals]
-    for terminal, some in (("SIDE", names.sides), ("ROLE", names.roles), ("PLACE", names.places)):
-        if terminal in terminals:
-            also = [word for word, name in names.also if name in some]
-            found += [spelling for name in (*some, *also) for spelling in sorted(spellings(name))]
+def spelling(at: int, words: list[Piece], names: Names) -> str | None:
+    """The nearest word with which the sentence reads on; a number word as digits. A capital stays one."""
+    wrong = words[at].written
+    if not wrong[0].isalpha():
+        return None
+    tried = [NUMBER_WORDS[wrong.casefold()]] if wrong.casefold() in NUMBER_WORDS else near_words(wrong, names)
+    for word in tried[:MOST_TRIED]:
+        text = " ".join([*(w.word for w in words[:at]), word, *(w.word for w in words[at + 1 :])])
+        if reads_to(text, names) > at:
+            return word.capitalize() if wrong[0].isupper() else word
+    return None
+
+
+def near_words(wrong: str, names: Names) -> list[str]:
+    """Every word of the language or of a name that is near in spelling, nearest first."""
+    known = {*keywords(), *(word for name in names.all() for form in spellings(name) for word in words_of(form))}
+    known = {word for word in known if word[0].isalpha()} - {wrong.casefold()}
+    found = []
+    while near := nearest(wrong, sorted(known)):
+        found.append(near)
+        known.remove(near)
     return found
 
 
-def spelling(word: str, possible: list[str], names: Names) -> str | None:
-    """The nearest word that could stand here, else a number word as digits."""
-    if word.casefold() in NUMBER_WORDS:
-        return NUMBER_WORDS[word.casefold()]
-    near = nearest(word, possible) or nearest(word, [*names.all(), *keywords()])
-    return near.capitalize() if near and word[:1].isupper() else near
+def reads_to(text: str, names: Names) -> int:
+    """The word at which the reading of a text stops; past the last word when it reads whole."""
+    try:
+        read(text, names)
+    except Unread as error:
+        return error.word
+    return len(pieces(text))
 
 
 def listed(terminals: set[str], names: Names) -> str:
     """What could stand here, as a short list."""
-    said: list[str] = ["a number"] if "INT" in terminals else []
+    said: list[str] = ["a number from 1 to 999"] if "INT" in terminals else []
     for terminal, what, some in (
         ("ROLE", "a role", names.roles), ("SIDE", "a side", names.sides), ("PLACE", "a place", names.places),
     ):  # fmt: skip
@@ -110,14 +129,16 @@ def by_terminal(terminals: set[str]) -> list[list[str]]:
     ]
 
 
-def likely_form(words: list[Piece]) -> str:
-    """The example of the form that shares most words with what was written; rare words weigh more."""
-    written = {keywords().get(piece.word, piece.word) for piece in words}
-    shapes = [({keywords().get(p.word, "") for p in pieces(form.example)}, form) for form in FORMS]
-    counts = {word: sum(word in shape for shape, _ in shapes) for shape, _ in shapes for word in shape}
+def likely_form(words: list[Piece]) -> str | None:
+    """The example of the form that shares most words with what was written, rare words weighing more; None when too
+    little is shared."""
+    written = {keywords().get(piece.word, piece.word) for piece in words[:-1]}
+    shapes = {form.example: {keywords().get(piece.word, "") for piece in pieces(form.example)[:-1]} for form in FORMS}
+    rarity = {word: 1 / sum(word in shape for shape in shapes.values()) for shape in shapes.values() for word in shape}
 
-    def likeness(shape: set[str]) -> float:
-        shared = sum(1 / counts[word] for word in shape & written)
-        return shared / (1 + sum(1 / counts[word] for word in shape))
+    def likeness(example: str) -> float:
+        shared = sum(rarity[word] for word in shapes[example] & written)
+        return shared / math.sqrt(sum(rarity[word] for word in shapes[example]))
 
-    return max(shapes, key=lambda pair: likeness(pair[0]))[1].example
+    best = max(shapes, key=likeness)
+    return best if likeness(best) >= LEAST_LIKENESS else None

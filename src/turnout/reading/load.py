@@ -106,7 +106,8 @@ def convert(node: Any, file: str, problems: list[Problem]) -> Node:
     kind = type(node).__name__
     if kind == "ScalarNode":
         plain = node.style is None and node.start_mark.line == node.end_mark.line
-        return Text(str(node.value), line, column, plain)
+        value = str(node.value).replace("\a", "") if node.style == ">" else str(node.value)  # ruamel marks folds by \a
+        return Text(value.strip() if node.style in (">", "|") else value, line, column, plain)
     if kind == "SequenceNode":
         items = tuple(convert(item, file, problems) for item in node.value)
         return Items(items, line, column, bool(node.flow_style))

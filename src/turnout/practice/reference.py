@@ -1,0 +1,97 @@
+"""The reference of the language, written from the declarations: every form and phrase with its meaning.
+
+`python -m turnout.practice.reference` prints it; docs/practice-language.md holds what it prints.
+"""
+
+from turnout.practice.forms import FORMS
+from turnout.practice.phrases import PHRASES
+from turnout.practice.templates import Agree, Entry, Maybe, Part, Slot, Word, parts
+
+SLOT_WORDS = {
+    "who": "WHO", "place": "PLACE", "passes": "PASSES", "while": "WHILE", "act": "ACT", "event": "EVENT",
+    "change": "CHANGE", "changes": "CHANGES", "restart": "RESTART", "side": "SIDE", "role": "ROLE",
+    "place_name": "NAME",
+}  # fmt: skip
+TITLES = {
+    "who": "WHO: a side, players of a role, or one player", "place": "PLACE", "passes": "PASSES: a kind of pass",
+    "while": "WHILE: a condition of the moment", "act": "ACT: what somebody does", "event": "EVENT",
+    "change": "CHANGE: what happens then", "changes": "CHANGES: one to three, in order",
+    "restart": "RESTART: how the ball comes back",
+}  # fmt: skip
+FIXED = (
+    "A side owns the ball from its first completed pass after a start or a regain until the other side completes one.",
+    "“Its” and “the other side” are told from the side in the When; where there is none, from the side with the ball. "
+    "The loser is who lost the ball in this event.",
+    "On one event: points are booked, then the changes are made from left to right, then play restarts.",
+    "A change that would take a role out of its range is skipped, alone.",
+    "Groups of unequal size change over as many as the smaller has, longest served first; the rest go first next time.",
+    "A pass that does not count neither adds to a run nor ends it.",
+    "“Until” holds from each start to the event.",
+    "A breach of a limit gives the ball to the other side there.",
+    "The ball is out when it leaves the first place under ground; an edge player's strip is not out.",
+    "Where no sentence says how play goes on after that, the other side kicks in at the nearest point.",
+    "A home is a fence: players start there and stay there (on an edge: along the line, within 1 m outside it) unless "
+    "a sentence lets or sends them elsewhere. “From” a place is a start only.",
+    "Of two limits on one player, the sentence about fewer players holds.",
+)
+INTRO = """# The practice language
+
+Written by `python -m turnout.practice.reference` from the declarations in `turnout/practice/forms.py` and
+`phrases.py`; a test keeps it equal to them. What stands in [ ] may be left out; of two sides of a | one stands there.
+Side names, roles and places are the practice's own; an article before them is free, a plural too.
+"""
+
+
+def reference() -> str:
+    """The whole reference as Markdown."""
+    told = [INTRO, "## Sentences\n", *(form_lines(form) for form in FORMS)]
+    for kind, title in TITLES.items():
+        told += [f"\n## {title}\n", *(phrase_line(entry) for entry in PHRASES if entry.type == kind)]
+    told += ["\n## Meanings fixed once\n", *(f"- {line}" for line in FIXED)]
+    return "\n".join(told) + "\n"
+
+
+def form_lines(form: Entry) -> str:
+    """One form: number, template, meaning, example."""
+    return f"- **{form.number}** `{shape(form)}`  \n  {form.meaning}.  \n  *{form.example}*"
+
+
+def phrase_line(entry: Entry) -> str:
+    """One phrase: template and meaning."""
+    return f"- `{shape(entry)}` — {entry.meaning}"
+
+
+def shape(entry: Entry) -> str:
+    """The first template of an entry as a reader sees it."""
+    return words(parts(entry.templates[0][1])).replace(" ,", ",").replace(" .", ".").replace("[ ", "[")
+
+
+def words(template: tuple[Part, ...]) -> str:
+    """A template in words, slots in capitals, acts in their plain or -ing form."""
+    return " ".join(word_of(piece) for piece in template)
+
+
+def word_of(piece: Part) -> str:
+    """One part of a template in words."""
+    if isinstance(piece, Word):
+        return piece.text
+    if isinstance(piece, Agree):
+        return piece.one if piece.ref == "@" else piece.many
+    if isinstance(piece, Maybe):
+        return f"[{' | '.join(words(option) for option in piece.options)}]"
+    return slot_word(piece)
+
+
+def slot_word(slot: Slot) -> str:
+    """A slot in capitals with its preposition: 'in PLACE', 'ACTing'."""
+    if slot.type == "int":
+        return slot.name.upper()
+    word = SLOT_WORDS[slot.type]
+    if slot.type == "act" and slot.inflection == "ing":
+        return f"{word}ing"
+    before = {"in": "in ", "where": "in ", "into": "into ", "from": "from "} if slot.type == "place" else {}
+    return before.get(slot.inflection, "") + word
+
+
+if __name__ == "__main__":
+    print(reference(), end="")
