@@ -1,5 +1,8 @@
 """Whole sessions: yes where it must be, the hour adds up, and an independent geometry library finds nothing wrong."""
 
+import subprocess
+import sys
+
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
@@ -111,3 +114,13 @@ def test_helpers_change_one_thing():
     assert with_players(evening, 2).labels == ("Ada", "Ben")
     assert with_minutes(evening, 40).minutes == 40
     assert with_space(evening, across_m=20, up_m=30).space == Space("20 × 30 m", 20, 30, 3.0)
+
+
+def test_a_fit_loads_no_solver_and_no_geometry_library():
+    code = (
+        "import sys; from turnout.fit import fit_session; from turnout.rota import rota_for; "
+        "from turnout.layout import lay_out; "
+        "print([name for name in ('ortools', 'shapely', 'scipy', 'numba') if name in sys.modules])"
+    )
+    answer = subprocess.run([sys.executable, "-c", code], capture_output=True, text=True, check=True)
+    assert answer.stdout.strip() == "[]"

@@ -43,14 +43,14 @@ def test_an_odd_total_still_adds_up():
 
 
 def test_the_cheapest_is_found_against_trying_everything():
-    from turnout.fit.minutes import _choices
+    from turnout.fit.minutes import _asked, _choices
 
     parts = (Part(keep_ball(), 10), Part(overload(), 14))
     wanted = shares(parts, 30.0)
     every = [
         first.price + second.price
         for (one, first), (two, second) in product(
-            _choices(parts[0], wanted[0], False), _choices(parts[1], wanted[1], True)
+            _choices(_asked(parts[0]), wanted[0], False), _choices(_asked(parts[1]), wanted[1], True)
         )
         if one + two == 60
     ]

@@ -79,6 +79,18 @@ def test_each_kind_of_limit_is_named():
     assert "the bibs in the bag" in said["few bibs"]
 
 
+def test_blocks_that_cannot_go_into_the_part_are_named():
+    session = session_of(Part(keep_ball(block_minutes=(20.0, 20.0), minutes=(8.0, 10.0)), 12))
+    no = fit_session(session, tonight(12))
+    assert not no.fits
+    assert no.reasons == ("Toy keep-ball: blocks of 20 to 20 minutes do not go into 8 to 10 minutes.",)
+
+
+def test_a_session_without_parts_is_a_no():
+    no = fit_session(session_of(), tonight(12))
+    assert not no.fits and no.reasons == ("The session has no parts.",)
+
+
 def test_what_more_ground_would_give_is_what_it_gives():
     session, evening = session_of(Part(end_zones(), 18)), tonight(20, THIRD, minutes=18, adults=2)
     here = fit_session(session, evening)

@@ -5,6 +5,9 @@ how many wear each colour before and after, so states that wear the same are mer
 """
 
 from dataclasses import dataclass
+from itertools import pairwise
+
+import numpy as np
 
 from turnout.club.tonight import Kit
 from turnout.fit import prices
@@ -45,18 +48,34 @@ def dress_all(practice: Practice, found: tuple[Candidate, ...], kit: Kit) -> lis
 
 def chain(layers: list[list[Dressed]], players: int) -> Chain | None:
     """The cheapest walk through the parts, bib changes priced; None when a part cannot be dressed."""
+    if not all(layers):
+        return None
+    colours = sorted({colour for layer in layers for dressed in layer for colour, _ in dressed.worn} | {OWN})
     start: Worn = ((OWN, players),)
-    best: dict[Worn, Chain] = {start: Chain((), (), 0.0)}
-    for layer in layers:
-        step: dict[Worn, Chain] = {}
-        for worn, so_far in best.items():
-            for dressed in layer:
-                changed = bib_changes(worn, dressed.worn)
-                price = so_far.price + dressed.price + prices.BIB_CHANGE * changed
-                if dressed.worn not in step or price < step[dressed.worn].price - 1e-9:
-                    step[dressed.worn] = Chain((*so_far.dressed, dressed), (*so_far.changes, changed), price)
-        best = step
-    return min(best.values(), key=lambda found: found.price) if best else None
+    table = [_table([start], colours), *(_table([dressed.worn for dressed in layer], colours) for layer in layers)]
+    total, back = np.zeros(1), []
+    for number, layer in enumerate(layers):
+        # (before, after): players wearing a colour beyond the number who wore it before, summed over colours
+        changed = np.maximum(table[number + 1][None] - table[number][:, None], 0).sum(axis=2)
+        cost = total[:, None] + prices.BIB_CHANGE * changed
+        back.append(cost.argmin(axis=0))
+        total = cost.min(axis=0) + np.array([dressed.price for dressed in layer])
+    return _walked(layers, back, int(total.argmin()), float(total.min()), start)
+
+
+def _table(states: list[Worn], colours: list[str]) -> np.ndarray:
+    """Players per colour of each state, (states, colours)."""
+    return np.array([[dict(worn).get(colour, 0) for colour in colours] for worn in states])
+
+
+def _walked(layers: list[list[Dressed]], back: list[np.ndarray], last: int, price: float, start: Worn) -> Chain:
+    """The walk that ends in state `last`, read backwards."""
+    walk: list[Dressed] = []
+    for layer, before in zip(reversed(layers), reversed(back), strict=True):
+        walk.insert(0, layer[last])
+        last = int(before[last])
+    worn = [start, *(dressed.worn for dressed in walk)]
+    return Chain(tuple(walk), tuple(bib_changes(*pair) for pair in pairwise(worn)), price)
 
 
 def bib_changes(before: Worn, after: Worn) -> int:

@@ -19,7 +19,12 @@ Dressing = tuple[tuple[Dress, ...], Worn, float]  # per copy its dress, what is 
 
 def can_dress(practice: Practice, way: Arrangement, kit: Kit) -> bool:
     """Whether the kit dresses all sides of an arrangement in some way."""
-    return bool(dressings(sides_of(practice, way), kit))
+    return _dressable(sides_of(practice, way), kit)
+
+
+@lru_cache(maxsize=8192)
+def _dressable(sides: Sides, kit: Kit) -> bool:
+    return bool(_alike(sides, kit)) or bool(_mixed(sides, kit))
 
 
 def sides_of(practice: Practice, way: Arrangement) -> Sides:
@@ -38,14 +43,22 @@ def _side_counts(practice: Practice, counts: tuple[int, ...]) -> tuple[tuple[str
 @lru_cache(maxsize=2048)
 def dressings(sides: Sides, kit: Kit) -> tuple[Dressing, ...]:
     """Ways to dress all copies from the kit: alike if that can be, else copy by copy."""
-    every = tuple(dict.fromkeys(side for copy in sides for side, _ in copy))
-    alike = []
-    for dress, price in _patterns(every, kit):
-        copies = tuple(tuple((side, dict(dress)[side]) for side, _ in copy) for copy in sides)
-        worn = _worn(sides, copies)
-        if _in_stock(worn, kit):
-            alike.append((copies, worn, price))
-    return tuple(alike) if alike else tuple(_mixed(sides, kit))
+    found = [
+        (tuple(tuple((side, dict(dress)[side]) for side, _ in copy) for copy in sides), worn, price)
+        for dress, worn, price in _alike(sides, kit)
+    ]
+    return tuple(found or _mixed(sides, kit))
+
+
+def _alike(sides: Sides, kit: Kit) -> list[tuple[Dress, Worn, float]]:
+    """One dress for all copies: every one the kit has enough bibs for."""
+    totals: dict[str, int] = {}
+    for side, count in (pair for copy in sides for pair in copy):
+        totals[side] = totals.get(side, 0) + count
+    dressed = [
+        (dress, _added((), tuple(totals.items()), dress), price) for dress, price in _patterns(tuple(totals), kit)
+    ]
+    return [found for found in dressed if _in_stock(found[1], kit)]
 
 
 @lru_cache(maxsize=1024)
@@ -87,13 +100,6 @@ def _added(worn: Worn, counts: tuple[tuple[str, int], ...], dress: Dress) -> Wor
     for (_, count), (_, colour) in zip(counts, dress, strict=True):
         total[colour] = total.get(colour, 0) + count
     return tuple(sorted(total.items()))
-
-
-def _worn(sides: Sides, copies: tuple[Dress, ...]) -> Worn:
-    worn: Worn = ()
-    for counts, dress in zip(sides, copies, strict=True):
-        worn = _added(worn, counts, dress)
-    return worn
 
 
 def _in_stock(worn: Worn, kit: Kit) -> bool:

@@ -2,7 +2,7 @@
 
 from dataclasses import dataclass
 from functools import lru_cache
-from math import floor
+from math import floor, inf
 
 from turnout.fit import prices
 from turnout.fit.turns import turn_minutes
@@ -39,41 +39,58 @@ def share_out(parts: tuple[Part, ...], total_min: float) -> tuple[Timing, ...] |
     Half minutes are the grain; what is left of an odd total goes to the first change-over (or the only block).
     """
     total = floor(total_min * 2 + 1e-9)
-    wanted = shares(parts, total / 2)
-    best: dict[int, tuple[float, tuple[Timing, ...]]] = {0: (0.0, ())}
-    for number, part in enumerate(parts):
-        last = number == len(parts) - 1
-        best = _extended(best, _choices(part, wanted[number], last), total)
-    if total not in best:
-        return None
-    return _with_rest(best[total][1], total_min - total / 2)
+    asked = tuple(_asked(part) for part in parts)
+    timings = _cheapest(asked, tuple(shares(parts, total / 2)), total)
+    return None if timings is None else _with_rest(timings, total_min - total / 2)
 
 
 def can_share_out(parts: tuple[Part, ...], total_min: float) -> bool:
     """Whether the parts can fill `total_min` exactly; share_out without the prices."""
-    total = floor(total_min * 2 + 1e-9)
+    return floor(total_min * 2 + 1e-9) in _totals(tuple(_asked(part) for part in parts))
+
+
+Asked = tuple[tuple[float, float], float | None, float, float]  # block range, turn by the clock, shortest, longest, min
+
+
+def _asked(part: Part) -> Asked:
+    """What a part asks of the hour."""
+    arrange = part.practice.arrange
+    return (arrange.block_minutes, turn_minutes(part.practice), *arrange.minutes)
+
+
+@lru_cache(maxsize=1024)
+def _cheapest(asked: tuple[Asked, ...], wanted: tuple[float, ...], total: int) -> tuple[Timing, ...] | None:
+    best: dict[int, tuple[float, tuple[Timing, ...]]] = {0: (0.0, ())}
+    for number, ask in enumerate(asked):
+        best = _extended(best, _choices(ask, wanted[number], number == len(asked) - 1), total)
+    return best[total][1] if total in best else None
+
+
+@lru_cache(maxsize=256)
+def _totals(asked: tuple[Asked, ...]) -> frozenset[int]:
+    """Every total of half minutes these parts can fill."""
     reached = {0}
-    for number, part in enumerate(parts):
-        changes = (0,) if number == len(parts) - 1 else _CHANGEOVERS
-        steps = {length + change for length in _lengths(part) for change in changes}
-        reached = {used + step for used in reached for step in steps if used + step <= total}
-    return total in reached
+    for number, ask in enumerate(asked):
+        changes = (0,) if number == len(asked) - 1 else _CHANGEOVERS
+        steps = {length + change for length in _lengths(ask) for change in changes}
+        reached = {used + step for used in reached for step in steps}
+    return frozenset(reached)
 
 
 def least_minutes(parts: tuple[Part, ...]) -> float:
     """The shortest hour these parts fill, change-overs of two minutes included."""
-    return sum(_shortest(part) for part in parts) / 2 + 2.0 * (len(parts) - 1)
+    return sum(min(_lengths(_asked(part)), default=inf) for part in parts) / 2 + 2.0 * (len(parts) - 1)
 
 
-def _shortest(part: Part) -> int:
-    return min(_lengths(part))
+def blocks_go(part: Part) -> bool:
+    """Whether any number of blocks goes into the minutes the practice allows."""
+    return bool(_lengths(_asked(part)))
 
 
-def _lengths(part: Part) -> dict[int, Timing]:
+def _lengths(ask: Asked) -> dict[int, Timing]:
     """Half minutes -> timing, for every length the part may have."""
-    low, high = part.practice.arrange.minutes
-    turn = turn_minutes(part.practice)
-    return _block_table(part.practice.arrange.block_minutes, turn, low, high * prices.LONGEST_SHARE)
+    block, turn, low, high = ask
+    return _block_table(block, turn, low, high * prices.LONGEST_SHARE)
 
 
 def _extended(
@@ -89,11 +106,11 @@ def _extended(
     return found
 
 
-def _choices(part: Part, wanted_min: float, last: bool) -> list[tuple[int, Timing]]:
+def _choices(ask: Asked, wanted_min: float, last: bool) -> list[tuple[int, Timing]]:
     """(half minutes used, timing) for every length of a part and every change-over after it."""
-    high = part.practice.arrange.minutes[1]
+    high = ask[3]
     found = []
-    for length, timing in sorted(_lengths(part).items()):
+    for length, timing in sorted(_lengths(ask).items()):
         odd = prices.NOT_WHOLE * (length % 2)
         off = odd + prices.MINUTE_OFF * abs(length / 2 - wanted_min) + prices.MINUTE_OVER * max(0.0, length / 2 - high)
         for change in (0,) if last else _CHANGEOVERS:

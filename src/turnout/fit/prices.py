@@ -27,10 +27,10 @@ TURNED = 2.0  # one copy lies the other way round
 ADULTS_STRETCHED = 400.0  # one copy more than the adults can look after; two more is refused
 
 # The hour
-MINUTE_OFF = 10.0  # one minute off the part's share of the hour
-MINUTE_OVER = 20.0  # one minute beyond the part's longest, on top
+MINUTE_OFF = 6.0  # one minute off the part's share of the hour
+MINUTE_OVER = 12.0  # one minute beyond the part's longest, on top
 LONGEST_SHARE = 1.5  # and never beyond this times the longest
-NOT_WHOLE = 3.0  # blocks, or a part, that are not whole minutes
+NOT_WHOLE = 5.0  # blocks, or a part, that are not whole minutes
 BLOCKS_DIFFER = 6.0  # blocks of unequal length
 BLOCK_OFF = 4.0  # one minute off the middle of the lengths the practice allows
 TURN_OFF = 3.0  # times as dear where a rule swaps players by the clock: a block should be one turn

@@ -1,11 +1,13 @@
 """Why a part cannot be done tonight: numbers, then grown-ups, then ground, then bibs; found by lifting the others."""
 
+from math import inf
+
 from turnout.club.tonight import Tonight
 from turnout.fit.altered import endless_ground, plenty_of_bibs
 from turnout.fit.arrangements import Arrangement, arrangements, most_copies
 from turnout.fit.candidates import homes_of, part_goes
 from turnout.fit.ground import Needs, needs_of
-from turnout.fit.minutes import least_minutes
+from turnout.fit.minutes import blocks_go, least_minutes
 from turnout.fit.roles import role_table
 from turnout.fit.sizes import Size, sizes_with
 from turnout.fit.words import figure, joined, plural, size_words
@@ -17,10 +19,12 @@ _MINUTES = 0.0  # only the price of waiting depends on it, not whether a part go
 
 def reasons_why_not(session: Session, tonight: Tonight) -> tuple[str, ...]:
     """Which limit stops which part that must be done, and whether the hour is too short or too long."""
+    if not session.parts:
+        return ("The session has no parts.",)
     must = tuple(part for part in session.parts if not part.may_be_left_out) or session.parts[:1]
     lines = [line for part in must for line in part_stops(part, tonight)]
     least = least_minutes(must)
-    if tonight.minutes < least:
+    if tonight.minutes < least < inf:
         lines.append(f"The parts need {figure(least)} minutes with their change-overs; there are {_there(tonight)}.")
     elif not lines:
         lines.append(f"The parts, at their longest, do not fill {figure(tonight.minutes)} minutes.")
@@ -30,6 +34,8 @@ def reasons_why_not(session: Session, tonight: Tonight) -> tuple[str, ...]:
 def part_stops(part: Part, tonight: Tonight) -> list[str]:
     """One sentence on what stops this part; none when it goes on its own."""
     practice, players, adults = part.practice, tonight.players, tonight.adults
+    if not blocks_go(part):
+        return [_blocks(practice)]
     endless, plenty = endless_ground(tonight).space, plenty_of_bibs(tonight).kit
     if not part_goes(practice, players, endless, None, plenty):
         return [_numbers(practice, players)]
@@ -38,6 +44,14 @@ def part_stops(part: Part, tonight: Tonight) -> list[str]:
     if not part_goes(practice, players, tonight.space, adults, plenty):
         return [_ground(practice, tonight)]
     return [] if part_goes(practice, players, tonight.space, adults, tonight.kit) else [_bibs(practice, tonight)]
+
+
+def _blocks(practice: Practice) -> str:
+    block, minutes = practice.arrange.block_minutes, practice.arrange.minutes
+    return (
+        f"{practice.name}: blocks of {figure(block[0])} to {figure(block[1])} minutes do not go into "
+        f"{figure(minutes[0])} to {figure(minutes[1])} minutes."
+    )
 
 
 def _numbers(practice: Practice, players: int) -> str:
