@@ -5,6 +5,8 @@ Corners only on sides up to 12 m, else a cone at least every 8 m; circles by eve
 """
 
 from dataclasses import dataclass
+from itertools import pairwise
+from math import dist
 
 from turnout.fit.ground import in_space, place_box
 from turnout.fit.model import Copy
@@ -28,31 +30,37 @@ class Cone:
 
 
 def cones_of(copy: Copy) -> list[Cone]:
-    """All cones of one copy: field corners first, then zone lines, then cones between corners."""
+    """All cones of one copy: field corners first, then zone lines, then cones between those on the field's sides."""
     field = copy.setup.field
     zones = [place for _, place in copy.setup.places[1:] if place.kind != "list"]
-    corner, line = _outline(field)
-    zone = [point for place in zones for point in _zone_points(place, field)]
-    kept: list[tuple[str, Point]] = []
-    for kind, points in (("corner cone", corner), ("zone cone", zone), ("line cone", line)):
-        clear = apart([point for _, point in kept] + points, by=CLEAR_M)[len(kept) :]
-        kept += [(kind, point) for point in clear]
-    return [Cone(kind, *_rounded(in_space(copy, *point))) for kind, point in kept]
+    corners, _ = _outline(field)
+    zone = apart(corners + [point for place in zones for point in _zone_points(place, field)], by=CLEAR_M)
+    line = apart(zone + _between(field, zone), by=CLEAR_M)[len(zone) :]
+    kinds = [("corner cone", corners), ("zone cone", zone[len(corners) :]), ("line cone", line)]
+    return [Cone(kind, *_rounded(in_space(copy, *point))) for kind, points in kinds for point in points]
 
 
 def _zone_points(zone: Place, field: Place) -> list[Point]:
     """Corners of a zone and the cones along its lines, but none along a line the field has already."""
     corners, between = _outline(zone)
-    return corners + [point for point in between if not _on_outline(point, field)]
+    on_field = [] if field.kind == "circle" else sides(place_box(field))
+    return corners + [point for point in between if not any(_on(point, side) for side in on_field)]
 
 
-def _on_outline(point: Point, field: Place) -> bool:
-    if field.kind == "circle":
-        return False
-    box = place_box(field)
-    on_x = min(abs(point[0] - box.x0), abs(point[0] - box.x1)) < NEAR_M and box.y0 <= point[1] <= box.y1
-    on_y = min(abs(point[1] - box.y0), abs(point[1] - box.y1)) < NEAR_M and box.x0 <= point[0] <= box.x1
-    return on_x or on_y
+def _between(field: Place, standing: list[Point]) -> list[Point]:
+    """Cones on the field's long sides, even between those that stand on the side already."""
+    found = []
+    for start, end in [] if field.kind == "circle" else sides(place_box(field)):
+        if dist(start, end) > CORNERS_ONLY_M:
+            stops = sorted((point for point in standing if _on(point, (start, end))), key=lambda at: dist(start, at))
+            found += [point for pair in pairwise(stops) for point in along(*pair, at_most=CONE_EVERY_M)]
+    return found
+
+
+def _on(point: Point, side: tuple[Point, Point]) -> bool:
+    """Whether a point lies on a side."""
+    start, end = side
+    return dist(start, point) + dist(point, end) - dist(start, end) < NEAR_M
 
 
 def _outline(place: Place) -> tuple[list[Point], list[Point]]:
@@ -63,7 +71,7 @@ def _outline(place: Place) -> tuple[list[Point], list[Point]]:
     between = [
         point
         for start, end in sides(box)
-        if abs(start[0] - end[0]) + abs(start[1] - end[1]) > CORNERS_ONLY_M
+        if dist(start, end) > CORNERS_ONLY_M
         for point in along(start, end, at_most=CONE_EVERY_M)
     ]
     return list(box.corners), between
