@@ -1,49 +1,12 @@
-"""A real browser on the real desk. Without chromium these tests are skipped loudly, on CI they fail."""
+"""The real desk, started as a coach starts it, in the suite's real browser."""
 
 import os
 import re
-import shutil
 import subprocess
 import sys
 from collections.abc import Iterator
 
 import pytest
-
-CHROMIUM = shutil.which("chromium") or shutil.which("chromium-browser")
-FLAGS = [
-    "--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking",
-    "--disable-component-update", "--disable-sync",
-]  # fmt: skip
-MISSING = "NO CHROMIUM: the journeys in a real browser were NOT run. Install chromium, or set CI=true to fail here."
-
-
-def pytest_terminal_summary(terminalreporter) -> None:
-    """Say it at the very end too, where it is read."""
-    if CHROMIUM is None and any(
-        "journeys" in str(report.nodeid) for report in terminalreporter.stats.get("skipped", [])
-    ):
-        terminalreporter.write_line(MISSING, red=True, bold=True)
-
-
-@pytest.fixture(scope="session")
-def chromium() -> str:
-    """The path of the browser; skips when there is none, fails on CI."""
-    if CHROMIUM is None:
-        if os.environ.get("CI", "").lower() == "true":
-            pytest.fail(MISSING)
-        pytest.skip(MISSING)
-    return CHROMIUM
-
-
-@pytest.fixture(scope="session")
-def browser(chromium) -> Iterator:
-    """Chromium, driven."""
-    from playwright.sync_api import sync_playwright
-
-    with sync_playwright() as driver:
-        opened = driver.chromium.launch(executable_path=chromium, args=FLAGS)
-        yield opened
-        opened.close()
 
 
 @pytest.fixture(scope="session")

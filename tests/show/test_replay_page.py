@@ -1,7 +1,6 @@
 """The replay page: one file that needs nothing else, pinned by hash, told in sentences, worked by tap and key."""
 
 import re
-import shutil
 from base64 import b64encode
 from hashlib import sha256
 from html.parser import HTMLParser
@@ -19,15 +18,6 @@ from turnout.show.plan import setup_drawing
 from turnout.show.replay import replay_files, replay_page
 
 BIBS = (("amber", "yellow"), ("blue", "blue"))
-FLAGS = [
-    "--no-sandbox",
-    "--disable-gpu",
-    "--disable-quic",
-    "--no-first-run",
-    "--disable-background-networking",
-    "--disable-component-update",
-    "--disable-sync",
-]
 
 
 def part(**changes):
@@ -118,16 +108,6 @@ def test_the_film_strip_shows_a_still_for_each_sentence():
     assert all(caption.text.split()[0] in drawn for caption in told()[1:6])
     assert f'<desc id="{re.findall(r"<desc id=.([^>]*).>", drawn)[0]}">' in drawn
     assert len(re.findall(r"<title", drawn)) == 1
-
-
-@pytest.fixture(scope="module")
-def browser():
-    from playwright.sync_api import sync_playwright
-
-    with sync_playwright() as play:
-        chrome = play.chromium.launch(executable_path=shutil.which("chromium"), args=FLAGS)
-        yield chrome
-        chrome.close()
 
 
 def opened(browser, tmp_path, page, **options):
