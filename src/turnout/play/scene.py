@@ -138,7 +138,9 @@ def _aims(names: Names, rows: tuple[Row, ...]) -> np.ndarray:
 
 def _edge_slots(names: Names) -> tuple[np.ndarray, np.ndarray]:
     """A stretch of its edge for every edge player: which slot each player has, and the slots."""
-    setup, edges, held = names.setup, [], {}
+    setup = names.setup
+    edges: list[tuple[float, float, float]] = []
+    held: dict[str, list[int]] = {}
     groups = [group for group in setup.practice.groups if group.home.on_edge]
     for place in dict.fromkeys(group.home.place for group in groups):
         order = edge_order((group.key, setup.count(group.key)) for group in groups if group.home.place == place)

@@ -4,7 +4,7 @@ import math
 
 from turnout.play.kernel.columns import *
 from turnout.play.kernel.compiling import kernel
-from turnout.play.kernel.ground import allowed
+from turnout.play.kernel.ground import EDGE_OUT_M, allowed, along_edge, edge_point, edge_share
 from turnout.play.kernel.rolling import PATH_STEP_S, PATH_STEPS, predict
 from turnout.play.kernel.weights import *
 
@@ -38,7 +38,11 @@ def meet(P, I, A, B, G, R, Z, L, W, path, i):
         late = arrival_s(P, A, W, i, px, py) - (step + 1) * PATH_STEP_S
         if late >= best_late:
             continue
-        qx, qy = allowed(P, I, R, Z, L, B, G[BALL_TEAM], i, px, py, 0.15)
+        edge = int(R[I[i, ROLE], R_EDGE])
+        if edge >= 0:  # for a ball that comes along it, an edge player leaves his own stretch of the edge
+            qx, qy = edge_point(Z, edge, edge_share(Z, edge, px, py), EDGE_OUT_M)
+        else:
+            qx, qy = allowed(P, I, R, Z, L, B, G[BALL_TEAM], i, px, py, 0.15)
         if (qx - px) * (qx - px) + (qy - py) * (qy - py) > 0.7 * W[K_REACH] * W[K_REACH]:
             continue
         best_late, at, x, y, ax, ay = late, step, px, py, qx, qy
@@ -55,6 +59,9 @@ def meet(P, I, A, B, G, R, Z, L, W, path, i):
         if nearer_mate(P, I, A, W, i, x, y):
             return
     I[i, CHASING] = 1
+    edge = int(R[I[i, ROLE], R_EDGE])
+    if edge >= 0:
+        ax, ay = along_edge(Z, edge, P[i, X], P[i, Y], edge_share(Z, edge, ax, ay))
     P[i, TX], P[i, TY] = ax, ay
     P[i, PACE] = A[i, TOP]
 

@@ -45,7 +45,8 @@ T_POSSESSION, T_STARTED = 19, 20       # s: possession opened; last start
 NOW, T_PRESS, T_PLAN, SQ = 21, 22, 23, 24  # s; s: next choice of pressers; s: next planning of chases; m: root of area
 OUT_GROW = 25                          # m: strip round the field that is not out (edge players)
 T_WON_0 = 26                           # s: when each of two sides last won the ball
-B_SIZE = 28
+IN_VX, IN_VY = 28, 29                  # m/s: the ball as it came to whoever plays it first time
+B_SIZE = 30
 
 # G: moment, int (players by number, -1 for nobody)
 HOLDER, LAST, LAST_TEAM, PASSER, TARGET, PHASE = 0, 1, 2, 3, 4, 5
@@ -109,7 +110,8 @@ S_OFF_BALL, S_PRESSED = 11, 12
 S_COLUMNS = 13
 # sums per role U (roles, U_COLUMNS)
 U_TIME, U_TOUCHES, U_PASSES, U_RECEIVED, U_DISTANCE = 0, 1, 2, 3, 4
-U_COLUMNS = 5
+U_MOST = 5                             # most touches in one hold that ended with a kick
+U_COLUMNS = 6
 # sums per side V (sides, V_COLUMNS)
 V_SPELLS, V_RUN_SUM, V_REGAINS, V_POSSESSIONS, V_SCORES, V_POINTS, V_POSSESSION_S, V_FIRST, V_FIRST_LOST = (
     0, 1, 2, 3, 4, 5, 6, 7, 8)
@@ -125,6 +127,7 @@ RUN_CAP = 40
 
 # LOG: float (events, 8): t, kind, player, other, side, x, y, value
 LOG_COLUMNS = 8
+LOG_T, LOG_KIND, LOG_PLAYER, LOG_OTHER, LOG_SIDE, LOG_X, LOG_Y, LOG_VALUE = 0, 1, 2, 3, 4, 5, 6, 7
 LOG_START, LOG_PASS, LOG_CONTROL, LOG_CUT_OUT, LOG_TACKLE, LOG_OUT = 0, 1, 2, 3, 4, 5
 LOG_SCORE, LOG_CHANGE, LOG_SPILL, LOG_OWNER, LOG_HOME, LOG_STOP = 6, 7, 8, 9, 10, 11
 # fmt: on

@@ -49,10 +49,10 @@ def kernel_making_arrays(function: Function) -> Function:
     return _compiled(function)
 
 
-def _compiled(function: Function, **options: bool) -> Function:
+def _compiled(function: Function, **options: Any) -> Function:
     if not COMPILED:
         return function
     os.environ.setdefault("NUMBA_CACHE_DIR", str(cache_folder() / f"kernel-{_kernel_stamp()}"))
     import numba
 
-    return numba.njit(nogil=True, cache=True, **options)(function)  # type: ignore[no-any-return]
+    return numba.njit(nogil=True, cache=True, **options)(function)  # type: ignore[call-overload, no-any-return]

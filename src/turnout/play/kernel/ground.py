@@ -37,10 +37,13 @@ from turnout.play.kernel.columns import (
     Z_KIND,
     Z_X,
     Z_Y,
+    X,
+    Y,
 )
 from turnout.play.kernel.compiling import kernel
 
 EDGE_OUT_M = 0.5
+EDGE_STEP_M = 2.0
 
 
 @kernel
@@ -135,6 +138,17 @@ def edge_point(Z, place, share, out_m):
 
 
 @kernel
+def along_edge(Z, place, x, y, share):
+    """The next point on the way along an edge from (x, y) to a share of it: round the corners, not across them."""
+    here = edge_share(Z, place, x, y)
+    hx, hy = Z[place, Z_HX], Z[place, Z_HY]
+    around = 2 * math.pi * hx if Z[place, Z_KIND] == 1 else 4 * (hx + hy)
+    most = EDGE_STEP_M / around
+    way = (share - here + 0.5) % 1.0 - 0.5
+    return edge_point(Z, place, here + min(most, max(-most, way)), EDGE_OUT_M)
+
+
+@kernel
 def limit_holds(L, R, B, Z, row, role, ball_team):
     """Whether a limit binds a role at this moment."""
     if L[row, L_LIFTED] == 1 or (L[row, L_ROLES] >> role) & 1 == 0:
@@ -167,7 +181,7 @@ def allowed(P, I, R, Z, L, B, ball_team, player, x, y, margin):
         elif R[role, R_STRETCH] == 2.0:
             span = 0.0
         away = (share - middle + 0.5) % 1.0 - 0.5
-        return edge_point(Z, edge, middle + min(span, max(-span, away)), EDGE_OUT_M)
+        return along_edge(Z, edge, P[player, X], P[player, Y], middle + min(span, max(-span, away)))
     if R[role, R_FIXED] == 1.0:
         return P[player, SPOT_X], P[player, SPOT_Y]
     if R[role, R_FENCE] == 1.0:

@@ -39,6 +39,8 @@ from turnout.play.kernel.weights import *
 CHOOSE_S = 0.1
 CARRY_TOUCH_S = 0.7
 FREE_MOST_S = 4.0
+STILL_BALL_MPS = 0.3
+FREE_ROLL_S = 2.0  # a free pass nobody has reached by then is anybody's
 TO_FEET_MPS = 3.5
 AT_FEET_M = 0.4
 JOURNEY_PACE = 0.8
@@ -52,6 +54,7 @@ def run(
 ):  # fmt: skip
     """Play `steps` time steps of a scene from a seed; fill the sums, the log and the frames. Returns events logged."""
     dt = W[K_DT]
+    L = L.copy()  # limits are lifted and bind again during a run; the scene is shared between runs
     P, I, B, G, seen, spots, lanes, path, runs, chance, fired, was = prepare(
         seed, players, roles, R, Z, T, edges, starts, slots, start_row, owner, out_grow)  # fmt: skip
     stop(P, I, B, G, R, Z, L, T, W, aim, starts, Q, runs, LOG, owner, start_row, Z[0, Z_X], Z[0, Z_Y])
@@ -170,7 +173,8 @@ def dribble(P, I, A, B, G, R, Z, L, W, S, U, holder, dt):
     """Run where the ball is carried; the ball comes to the feet and stays just ahead of the body."""
     limit = touch_limit(I, R, Z, L, B, G[BALL_TEAM], holder)
     free_feet = limit == 0 or limit - G[TOUCHES] >= 2
-    P[holder, TX], P[holder, TY] = B[CARRY_X], B[CARRY_Y]
+    x, y = allowed(P, I, R, Z, L, B, G[BALL_TEAM], holder, B[CARRY_X], B[CARRY_Y], 0.3)
+    P[holder, TX], P[holder, TY] = x, y
     P[holder, PACE] = W[K_DRIBBLE] * A[holder, TOP] if free_feet and G[FREE] == 0 else 1.2
     speed = math.sqrt(P[holder, VX] ** 2 + P[holder, VY] ** 2)
     if free_feet and speed > 1.0 and B[NOW] - B[T_TOUCH] > CARRY_TOUCH_S:
@@ -227,10 +231,12 @@ def loose(P, I, A, B, G, R, Z, L, T, F, W, aim, edges, seen, spots, runs, chance
     """One step of a loose ball: it rolls, somebody touches it at an exact time inside the step, or it goes out."""
     now = B[NOW]
     x0, y0 = B[BX], B[BY]
+    if G[FREE] == 1 and now - B[T_KICKED] > FREE_ROLL_S:
+        G[FREE] = 0
     roll_ball(B, W, dt)
     who, at = first_touch(P, I, B, G, R, W, x0, y0, dt, chance)
     if who < 0:
-        if not inside(Z, 0, B[BX], B[BY], B[OUT_GROW]):
+        if not inside(Z, 0, B[BX], B[BY], B[OUT_GROW]) or died_outside(I, B, Z):
             goes_out(P, I, B, G, R, Z, T, edges, runs, V, E, H, Q, LOG)
         return
     B[BX], B[BY] = x0 + at * (B[BX] - x0), y0 + at * (B[BY] - y0)
@@ -240,9 +246,20 @@ def loose(P, I, A, B, G, R, Z, L, T, F, W, aim, edges, seen, spots, runs, chance
 
 
 @kernel
+def died_outside(I, B, Z):
+    """A ball that lies still beside the line, beyond everybody's reach, is out."""
+    if B[BVX] * B[BVX] + B[BVY] * B[BVY] > STILL_BALL_MPS * STILL_BALL_MPS or inside(Z, 0, B[BX], B[BY], 0.0):
+        return False
+    for i in range(I.shape[0]):
+        if I[i, CHASING] != 0 and I[i, JOURNEY] == 0:
+            return False
+    return True
+
+
+@kernel
 def touch(P, I, A, B, G, R, Z, L, T, F, W, aim, edges, seen, spots, runs, chance, S, U, V, E, H, Q, LOG, who):
     """A foot on the ball: control it, play it first time when no touch is left to control it, or spill it."""
-    near = nearest_m(P, I, who)
+    near = 9.0 if G[FREE] == 1 else nearest_m(P, I, who)
     again = who == G[LAST] and G[PASS_ON] == 0
     touches = G[TOUCHES] if again else 0
     limit = touch_limit(I, R, Z, L, B, G[BALL_TEAM], who)
@@ -253,9 +270,11 @@ def touch(P, I, A, B, G, R, Z, L, T, F, W, aim, edges, seen, spots, runs, chance
         S[who, S_TOUCHES] += 1
         U[I[who, ROLE], U_TOUCHES] += 1
         spill(P, I, B, G, LOG, chance, who, 0.35)
+        G[FREE] = 0
         if ours:
             G[SPILLED_BY] = who
         return
+    B[IN_VX], B[IN_VY] = B[BVX], B[BVY]
     passer = G[PASSER]
     arrived = ours and G[PASS_ON] == 1 and passer != who
     G[TOUCHES] = touches

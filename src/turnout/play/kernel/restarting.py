@@ -129,7 +129,8 @@ def send(P, I, B, G, R, Z, L, W, i):
         x, y = allowed(P, I, R, Z, L, B, G[BALL_TEAM], i, x, y, 0.8)
     P[i, SPOT_X], P[i, SPOT_Y] = x, y
     P[i, TX], P[i, TY] = x, y
-    P[i, PACE] = W[K_WALK] * (1.1 if i == G[TAKER] else 1.0)
+    gap = math.sqrt((P[i, X] - x) ** 2 + (P[i, Y] - y) ** 2)
+    P[i, PACE] = W[K_WALK] * (1.1 if i == G[TAKER] else 1.0) + 0.12 * max(0.0, gap - 4.0)
     I[i, CHASING] = 0
 
 
