@@ -6,13 +6,16 @@ from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
 from turnout.club.check import check_file
-from turnout.practice.read import KEYS
+from turnout.club.read import read_squad, read_tonight
+from turnout.practice.read import KEYS, read_practice
 from turnout.practice.shelf import SHELF
-from turnout.problems import Problem
+from turnout.problems import BadInput, Problem
+from turnout.session.read import read_session
 
 GOOD = [path.read_text(encoding="utf-8") for path in sorted(SHELF.rglob("*.yaml"))]
 GOOD += [path.read_text(encoding="utf-8") for path in sorted((SHELF.parent / "season-example").glob("*.yaml"))]
 SOME = settings(max_examples=150, deadline=None, suppress_health_check=[HealthCheck.function_scoped_fixture])
+READERS = (read_practice, read_session, read_tonight, read_squad)
 WORDS = (
     *KEYS,
     "harder",
@@ -38,6 +41,12 @@ def checked(folder: Path, data: bytes) -> list[Problem]:
     path.write_bytes(data)
     problems = check_file(path)
     assert all(isinstance(problem, Problem) and str(problem) for problem in problems)
+    wrong = any(problem.severity == "error" for problem in problems)
+    for read in READERS:
+        try:
+            assert read(path) is not None and not wrong
+        except BadInput as refused:
+            assert refused.problems
     return problems
 
 

@@ -47,7 +47,7 @@ def test_duplicates_and_empty_values_are_all_told() -> None:
         ("a:\n\tb: 1\n", 2, "use spaces"),
         ("a:\n  - b\n c: 1\n", 3, "line it up"),
         ("a: 'open\n", 2, "cannot be read as YAML"),
-        ("a: 1\n---\nb: 2\n", 2, "cannot be read as YAML"),
+        ("a: 1\n---\nb: 2\n", 2, "one file holds one"),
     ],
 )
 def test_what_is_no_yaml(text: str, line: int, cure: str) -> None:

@@ -94,10 +94,13 @@ def read_tonight(path: str | Path) -> Tonight:
 def tonight_of(document: Document, report: Report) -> Tonight | None:
     """Tonight's facts of a document, its faults added to `report`."""
     root = report.pairs(document.root, "a tonight file")
-    facts = report.pairs(root.get("tonight"), "tonight") if root else None
-    if root is None or facts is None:
+    if root is None:
         return None
     report.keys(root, ("tonight",), "a tonight file")
+    report.needed(root, ("tonight",), "a tonight file")
+    facts = report.pairs(root.get("tonight"), "tonight")
+    if facts is None:
+        return None
     refuse_private(facts, TONIGHT_KEYS, report, "tonight")
     report.needed(facts, ("players", "space"), "tonight")
     squad = squad_beside(facts.get("squad"), report)

@@ -57,8 +57,11 @@ class Report:
 
     def text(self, node: Node | None, what: str) -> Text | None:
         """`node` if it is plain text, else a fault."""
-        if node is None or isinstance(node, Text):
+        if node is None or (isinstance(node, Text) and node.value.strip()):
             return node
+        if isinstance(node, Text):
+            self.add(node, f"{what} is empty; write something or take the line out", read="nothing")
+            return None
         self.add(node, f"{what} is one line of text; if it holds a colon or a comma, put it in quotes")
         return None
 
@@ -80,11 +83,18 @@ class Report:
                 self.add(key, wanted, near=nearest(key.value, known))
 
     def needed(self, pairs: Pairs, wanted: Iterable[str], what: str) -> None:
-        """Fault every key of `wanted` that `pairs` lacks."""
+        """Fault every key of `wanted` that `pairs` lacks or that holds an empty list."""
         for key in wanted:
-            if pairs.get(key) is None:
+            if (value := pairs.get(key)) is not None and empty(value):
+                self.add(pairs.key(key), f"{what} needs something under {key}", read=f"nothing under {key}")
+            elif value is None:
                 first = pairs.entries[0][0] if pairs.entries else pairs
                 self.add(first, f"{what} needs a line “{key}: …”", read=f"no {key}")
+
+
+def empty(node: Node) -> bool:
+    """Whether a node is a list or a set of keys without anything in it."""
+    return (isinstance(node, Items) and not node.items) or (isinstance(node, Pairs) and not node.entries)
 
 
 def in_order(problems: Iterable[Problem]) -> list[Problem]:
