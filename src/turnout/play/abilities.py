@@ -4,11 +4,14 @@ Levels: new, learning, settled, strong. Where a published figure exists it comes
 number is free (no source was found), set to sense, with the ranges of docs/model.md.
 """
 
+from typing import NamedTuple
+
 import numpy as np
 
 from turnout.evidence import value
 from turnout.play.kernel import columns as c
 from turnout.play.kernel.chance import MASK, mix
+from turnout.play.sprint import AGES, sprint_profile
 
 LEVELS = ("new", "learning", "settled", "strong")
 CAPABILITIES = ("technique", "scanning", "positioning", "timing", "movement", "disguise")
@@ -31,6 +34,20 @@ LADDERS: dict[str, dict[int, tuple[float, float, float, float]]] = {
 }
 AGE_FACTOR = {c.AIM_SD: 0.055, c.CONTROL_S: 0.04, c.THINK_S: 0.035, c.NOISE: 0.03}  # worse per year under U14, free
 SPREAD = {c.TOP: 0.05, c.AIM_SD: 0.15, c.CONTROL_S: 0.12, c.THINK_S: 0.12, c.SCAN: 0.2}  # between players, free
+
+
+class Youngest(NamedTuple):
+    """What is taken for the youngest age group simulated; free, below every measured age."""
+
+    age: int = 7
+    top_mps: float = 5.4
+    push_mps2: float = 5.6
+    kick_mps: float = 9.0
+
+
+YOUNGEST = Youngest()
+OLDEST_AGE = 18  # from here on an adult's top speed
+GROWN_REACTION_S = 0.37  # zemkova: choice stepping of adults, 0.35 to 0.40
 ACCEL_CAP_MPS2 = 5.8  # tracking shows 99 % of accelerations within about 4.5 m/s2; nobody near 10
 
 
@@ -62,20 +79,14 @@ def squad_abilities(number: int, age: int, level: str, seed: int, **levels: str)
 
 def _body(row: np.ndarray, age: int) -> None:
     """Top speed, push, kick and reaction by age; between and beyond the measured ages a straight line (free)."""
-    top = np.interp(age, [7, 10, 12, 14, 18], [5.4, _v0(10), _v0(12), _v0(14), value("sprint.adult.vmax").number])
-    push = np.interp(age, [7, 10, 12, 14, 18], [5.6, _f0(10), _f0(12), _f0(14), 7.0])
+    measured = [sprint_profile(age=each, season="end") for each in AGES]
+    ages = [YOUNGEST.age, *AGES, OLDEST_AGE]
+    tops = [YOUNGEST.top_mps, *(each.top_speed_mps for each in measured), value("sprint.adult.vmax").number]
+    pushes = [YOUNGEST.push_mps2, *(each.first_mps2 for each in measured), measured[-1].first_mps2]
+    top, push = np.interp(age, ages, tops), np.interp(age, ages, pushes)
     row[c.TOP], row[c.ALPHA] = top, push / top
     row[c.ACCEL] = min(ACCEL_CAP_MPS2, push)
-    row[c.KICK_TOP] = np.interp(age, [7, 11, 20], [9.0, value("kick.max.u11").number, value("kick.max.u20").number])
-    row[c.REACT_S] = np.interp(
-        age - 1, [8.5, 10.5, 12.5, 18], [value(f"reaction.foot.player.{a}y").number for a in ("8-9", "10-11", "12-13")]
-        + [0.37],
-    )  # fmt: skip
-
-
-def _v0(age: int) -> float:
-    return value(f"sprint.boys.u{age}.v0.end").number
-
-
-def _f0(age: int) -> float:
-    return value(f"sprint.boys.u{age}.f0.end").number
+    kicks = [YOUNGEST.kick_mps, value("kick.max.u11").number, value("kick.max.u20").number]
+    row[c.KICK_TOP] = np.interp(age, [YOUNGEST.age, 11, 20], kicks)
+    measured_s = [value(f"reaction.foot.player.{years}y").number for years in ("8-9", "10-11", "12-13")]
+    row[c.REACT_S] = np.interp(age - 1, [8.5, 10.5, 12.5, OLDEST_AGE], [*measured_s, GROWN_REACTION_S])

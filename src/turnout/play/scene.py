@@ -13,6 +13,7 @@ from turnout.practice.model import Group
 from turnout.practice.setup import Setup
 from turnout.practice.starts import attack_axis, edge_order, starts
 from turnout.practice.table import Row
+from turnout.problems import TurnoutError
 
 EDGE_STRIP_M = 1.0  # beside an edge player's line the ball is not out
 
@@ -22,7 +23,8 @@ class Scene:
     """What the kernel plays. Rows and columns are named in kernel/columns.py.
 
     roles (players,) role of each player · R (roles, R_COLUMNS) · Z (places, Z_COLUMNS) · L (limits, L_COLUMNS) ·
-    T (rows, ROW_COLUMNS) · F (filters, 2) · aim (3, 2) unit vectors · edges (slots, 3) ·
+    T (rows, ROW_COLUMNS) · F (filters, 2) · aim (4, 2) unit vectors · goals (goals, 2) ·
+    edges (slots, 3) ·
     starts (roles, most + 1, most, 2) m · slots (players,) edge slot or -1.
     """
 
@@ -34,6 +36,7 @@ class Scene:
     T: np.ndarray
     F: np.ndarray
     aim: np.ndarray
+    goals: np.ndarray
     edges: np.ndarray
     starts: np.ndarray
     slots: np.ndarray
@@ -52,7 +55,7 @@ def scene_of(setup: Setup) -> Scene:
     """Compile a setup; raises TurnoutError on what cannot be played, naming the sentence."""
     rows = table(setup.practice)
     names = Names.of(setup, rows)
-    T = compile_rows(names, rows)
+    T, L = compile_rows(names, rows), compile_limits(names, rows)
     slots, edges = _edge_slots(names)
     starting = np.flatnonzero((T[:, c.ROW_DO] == c.D_STARTS) & (T[:, c.ROW_WHEN] == c.E_NONE))
     start_row = int(starting[0]) if len(starting) else -1
@@ -61,12 +64,13 @@ def scene_of(setup: Setup) -> Scene:
     return Scene(
         keys=names.keys,
         roles=_role_of_players(setup),
-        R=_roles(names, rows),
+        R=_roles(names, rows, L),
         Z=_places(setup),
-        L=compile_limits(names, rows),
+        L=L,
         T=T,
         F=compile_passes(names, rows),
         aim=_aims(names, rows),
+        goals=_goals(T),
         edges=edges,
         starts=_starts(setup, _moving(rows)),
         slots=slots,
@@ -89,7 +93,7 @@ def _places(setup: Setup) -> np.ndarray:
     return np.array(rows, dtype=np.float64)
 
 
-def _roles(names: Names, rows: tuple[Row, ...]) -> np.ndarray:
+def _roles(names: Names, rows: tuple[Row, ...], L: np.ndarray) -> np.ndarray:
     R = np.zeros((len(names.keys), c.R_COLUMNS))
     for role, group in enumerate(names.setup.practice.groups):
         R[role, c.R_SIDE] = names.side_index(group.side)
@@ -99,6 +103,7 @@ def _roles(names: Names, rows: tuple[Row, ...]) -> np.ndarray:
         R[role, c.R_HOME], R[role, c.R_FENCE] = names.place(group.home.place), float(group.home.fence)
         R[role, c.R_IN], R[role, c.R_OUT] = _partner(names, group, True), _partner(names, group, False)
         _movement(names, rows, R, role)
+        _limits(names, L, R, role)
     return R
 
 
@@ -112,6 +117,23 @@ def _movement(names: Names, rows: tuple[Row, ...], R: np.ndarray, role: int) -> 
             R[role, c.R_EDGE], R[role, c.R_STRETCH] = names.place(row.where.place), 1
         elif row.where is not None:
             R[role, c.R_HOME] = names.place(row.where.place)
+
+
+def _limits(names: Names, L: np.ndarray, R: np.ndarray, role: int) -> None:
+    """The rows that say where a role may be, so that the kernel need not search for them at every spot it tries."""
+    rows = [row for row, cells in enumerate(L) if cells[c.L_WHAT] <= c.STAY_OUT and (cells[c.L_ROLES] >> role) & 1]
+    if len(rows) > c.R_LIMIT_MOST:
+        name, most = names.setup.practice.name, c.R_LIMIT_MOST
+        raise TurnoutError(f"{name}: at most {most} places may be closed or fixed for {names.keys[role]} players.")
+    R[role, c.R_LIMITS] = len(rows)
+    R[role, c.R_LIMIT_0 : c.R_LIMIT_0 + len(rows)] = rows
+
+
+def _goals(T: np.ndarray) -> np.ndarray:
+    """Places where coming there scores, each with the side it scores for (-1: any)."""
+    scores = (T[:, c.ROW_DO] == c.D_POINTS) & np.isin(T[:, c.ROW_WHEN], (c.E_RECEIVE, c.E_RUN_IN, c.E_PASS_INTO))
+    found = {(int(row[c.ROW_PLACE]), int(row[c.ROW_WHO_SIDE])) for row in T[scores]}
+    return np.array(sorted(found), dtype=np.int64).reshape(-1, 2)
 
 
 def _partner(names: Names, group: Group, inward: bool) -> int:

@@ -7,8 +7,10 @@ import numpy as np
 from turnout.play.abilities import squad_abilities
 from turnout.play.kernel import columns as c
 from turnout.play.kernel.weights import TABLE, weights
+from turnout.play.physics import GRAVITY_MPS2
 from turnout.play.recording import EVENTS, PlayEvent, Recording
 from turnout.play.scene import Scene, scene_of
+from turnout.play.surfaces import surface as surface_named
 from turnout.practice.setup import Setup
 
 LOG_ROWS_PER_S = 12
@@ -32,27 +34,28 @@ class Sums:
 
 
 def simulate(
-    setup: Setup, *, age: int, level: str, seed: int, seconds: float, log: bool = False,
+    setup: Setup, *, age: int, level: str, seed: int, seconds: float, surface: str = "3G", log: bool = False,
     W: np.ndarray | None = None, A: np.ndarray | None = None,
 ) -> Sums:  # fmt: skip
     """Play a setup for so many seconds and add up what happened.
 
+    surface: what the ball rolls on, one of surfaces.SURFACES
     W: weights (default: those of the table) · A: abilities (players, A_COLUMNS; default: drawn round the level).
     Raises TurnoutError on a sentence that cannot be played.
     """
     scene = scene_of(setup)
     rows = int(seconds * LOG_ROWS_PER_S) + 200 if log else 0
-    sums, _ = _run(scene, _abilities(scene, age, level, seed, A), _weights(W), seed, seconds, rows, None)
+    sums, _ = _run(scene, _abilities(scene, age, level, seed, A), _weights(W, surface), seed, seconds, rows, None)
     return sums
 
 
 def record(
-    setup: Setup, *, age: int, level: str, seed: int, window: tuple[float, float], rate_hz: float = 10.0,
-    W: np.ndarray | None = None, A: np.ndarray | None = None,
+    setup: Setup, *, age: int, level: str, seed: int, window: tuple[float, float], surface: str = "3G",
+    rate_hz: float = 10.0,    W: np.ndarray | None = None, A: np.ndarray | None = None,
 ) -> Recording:  # fmt: skip
     """Play a setup again from its seed and keep the frames between two moments (start_s, end_s) of it."""
     scene = scene_of(setup)
-    W = _weights(W)
+    W = _weights(W, surface)
     dt = W[list(TABLE).index("DT")]
     every = max(1, round(1.0 / rate_hz / dt))
     first = round(window[0] / dt)
@@ -79,8 +82,11 @@ def events_of(log: np.ndarray) -> tuple[PlayEvent, ...]:
     )
 
 
-def _weights(W: np.ndarray | None) -> np.ndarray:
-    return weights() if W is None else W
+def _weights(W: np.ndarray | None, name: str) -> np.ndarray:
+    if W is not None:
+        return W
+    ground = surface_named(name)
+    return weights(ROLL=ground.roll_mps2, SLIDE=ground.friction * GRAVITY_MPS2)
 
 
 def _abilities(scene: Scene, age: int, level: str, seed: int, A: np.ndarray | None) -> np.ndarray:
@@ -104,7 +110,7 @@ def _run(
     steps = round(seconds / W[list(TABLE).index("DT")])
     written = run(
         int(seed), steps, scene.players, scene.roles, A, scene.R, scene.Z, scene.L, scene.T, scene.F, W, scene.aim,
-        scene.edges, scene.starts, scene.slots, scene.start_row, scene.owner, scene.out_grow,
+        scene.goals, scene.edges, scene.starts, scene.slots, scene.start_row, scene.owner, scene.out_grow,
         S, U, V, E, H, Q, log, every, first, places, ball, role,
     )  # fmt: skip
     return Sums(S, U, V, E, H, Q, log[:written].copy()), written

@@ -22,6 +22,7 @@ def forecast(
     *,
     age: int,
     level: str,
+    surface: str = "3G",
     seconds: float = 3600.0,
     block_s: float = 180.0,
     seed: int = 7,
@@ -43,7 +44,7 @@ def forecast(
     settled = False
     while len(blocks) < wanted and not settled:
         batch = many(
-            setup, Who(age, level), block_s=block_s, seed=seed, first=len(blocks),
+            setup, Who(age, level, surface), block_s=block_s, seed=seed, first=len(blocks),
             number=min(BATCH, wanted - len(blocks)), threads=threads,
         )  # fmt: skip
         blocks.extend(batch)

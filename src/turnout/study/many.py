@@ -16,10 +16,11 @@ BLOCK_SEEDS = 1 << 20  # every question's seed owns a block of run seeds of its 
 
 @dataclass(frozen=True)
 class Who:
-    """Whose play is simulated: the age group, the squad's level, levels of single capabilities."""
+    """Whose play is simulated: the age group, the squad's level, and on what surface."""
 
     age: int = 12
     level: str = "settled"
+    surface: str = "3G"
 
 
 def run_seed(seed: int, number: int) -> int:
@@ -41,7 +42,9 @@ def many(
     """Blocks `first` to `first + number`, in order of their number whatever the threads."""
 
     def one(index: int) -> Sums:
-        return simulate(setup, age=who.age, level=who.level, seed=run_seed(seed, index), seconds=block_s, W=W)
+        return simulate(
+            setup, age=who.age, level=who.level, surface=who.surface, seed=run_seed(seed, index), seconds=block_s, W=W
+        )
 
     workers = threads or min(8, os.cpu_count() or 1)
     numbers = iter(range(first, first + number))

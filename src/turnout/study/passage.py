@@ -9,13 +9,13 @@ BEFORE_S, AFTER_S = 12.0, 7.0
 ANCHORS = {"score": 2.0, "owner": 1.0, "tackle": 0.4, "cut out": 0.4}  # what a passage may turn on, and its worth
 
 
-def find(setup: Setup, *, age: int, level: str, seed: int) -> tuple[float, float]:
+def find(setup: Setup, *, age: int, level: str, seed: int, surface: str = "3G") -> tuple[float, float]:
     """The window (start_s, end_s) of the clearest passage in the first minutes played from this seed.
 
     Clear means: passes before what happens and after it, players home soon, no stop in the run-up. The first minutes
     themselves when nothing is found.
     """
-    sums = simulate(setup, age=age, level=level, seed=seed, seconds=SEARCH_S, log=True)
+    sums = simulate(setup, age=age, level=level, surface=surface, seed=seed, seconds=SEARCH_S, log=True)
     events = events_of(sums.log)
     anchors = [event for event in events if event.kind in ANCHORS and event.t_s + AFTER_S < SEARCH_S]
     if not anchors:

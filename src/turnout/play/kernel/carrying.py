@@ -4,7 +4,7 @@ import math
 
 from turnout.play.kernel.chance import CHOOSE, KICK, noise, normal, uniform
 from turnout.play.kernel.columns import *
-from turnout.play.kernel.compiling import kernel
+from turnout.play.kernel.compiling import kernel, kernel_inlined
 from turnout.play.kernel.ground import allowed, inside, touch_limit
 from turnout.play.kernel.judging import actor_fits, pass_counts, pass_points
 from turnout.play.kernel.seeing import believe
@@ -23,7 +23,7 @@ def launch_mps(distance_m, W, cap_mps):
     return min(cap_mps, max(arrive, 6.3 + 0.33 * distance_m))
 
 
-@kernel
+@kernel_inlined
 def lane_margin(P, I, A, R, W, spots, team, x, y, ax, ay, speed):
     """Metres to spare between a pass and the opponent best placed to cut it, as its player believes."""
     dx, dy = ax - x, ay - y
@@ -51,7 +51,7 @@ def lane_margin(P, I, A, R, W, spots, team, x, y, ax, ay, speed):
     return best
 
 
-@kernel
+@kernel_inlined
 def room_m(P, I, spots, team, x, y):
     """Metres from a point to the nearest believed opponent of a team, at most 5."""
     best = 25.0
@@ -119,7 +119,7 @@ def choose(P, I, A, B, G, R, Z, L, T, F, W, aim, seen, spots, runs, chance):
     P[best_j, PACE] = A[best_j, TOP]
 
 
-@kernel
+@kernel_inlined
 def turn_s(P, i, x, y):
     """Seconds lost turning before a pass to (x, y): none within 60 degrees, then as a body turns."""
     dx, dy = x - P[i, X], y - P[i, Y]
@@ -236,7 +236,7 @@ def kick(P, I, A, B, G, W, S, U, seen, chance):
     c, s = math.cos(angle), math.sin(angle)
     ux, uy = (dx / gap, dy / gap) if gap > 1e-6 else (P[i, HX], P[i, HY])
     B[BVX], B[BVY] = (ux * c - uy * s) * speed, (ux * s + uy * c) * speed
-    B[ROLL_BELOW] = W[K_ROLL_SHARE] * speed
+    B[ROLL_BELOW] = (W[K_ROLL_SHARE] - W[K_ROLL_SHARE_DRAG] * speed) * speed
     B[T_KICKED] = now
     P[i, T_NO_TOUCH] = now + 0.35
     S[i, S_PASSES] += 1

@@ -6,14 +6,14 @@ integers under a mask, so compiled and uncompiled runs draw the same numbers.
 
 import math
 
-from turnout.play.kernel.compiling import kernel
+from turnout.play.kernel.compiling import kernel, kernel_inlined
 
 MASK = 0xFFFFFFFF
 PURPOSES = 10
 (SEE, CHOOSE, KICK, TOUCH, TACKLE, SUPPORT, MARK, CLOCK, START, DEFLECT) = range(PURPOSES)
 
 
-@kernel
+@kernel_inlined
 def mix(value: int) -> int:
     """A 32-bit integer scrambled so that near inputs give far outputs."""
     h = value & MASK
@@ -31,7 +31,7 @@ def seed_streams(chance, seed):
         chance[stream, 1] = 0
 
 
-@kernel
+@kernel_inlined
 def uniform(chance, stream):
     """The next number of a stream, in (0, 1)."""
     count = int(chance[stream, 1]) + 1
@@ -47,7 +47,7 @@ def normal(chance, stream):
     return math.sqrt(-2.0 * math.log(first)) * math.cos(6.283185307179586 * second)
 
 
-@kernel
+@kernel_inlined
 def noise(chance, stream):
     """The next number of a stream, even round 0 with standard deviation 1: cheap doubt for comparing options."""
     return (uniform(chance, stream) - 0.5) * 3.4641016151377544

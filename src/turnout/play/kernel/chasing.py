@@ -3,11 +3,13 @@
 import math
 
 from turnout.play.kernel.columns import *
-from turnout.play.kernel.compiling import kernel
+from turnout.play.kernel.compiling import kernel, kernel_inlined
 from turnout.play.kernel.ground import EDGE_OUT_M, allowed, along_edge, edge_point, edge_share
 from turnout.play.kernel.rolling import PATH_STEP_S, PATH_STEPS, predict
 from turnout.play.kernel.weights import *
 
+GAIN_S = 0.35  # nobody makes up more than this on the ball in one step of its path, so hopeless steps are skipped
+TOO_LATE_S = 0.5
 START_LAG_S = 0.28  # reaching top speed costs about this much against running at it all the way, free
 
 
@@ -36,7 +38,7 @@ def meet(P, I, A, B, G, R, Z, L, W, path, i):
     for step in range(PATH_STEPS):
         px, py = path[step, 0], path[step, 1]
         late = arrival_s(P, A, W, i, px, py) - (step + 1) * PATH_STEP_S
-        if late >= best_late:
+        if late >= best_late or (late > TOO_LATE_S and step < PATH_STEPS - 1):
             continue
         edge = int(R[I[i, ROLE], R_EDGE])
         if edge >= 0:  # for a ball that comes along it, an edge player leaves his own stretch of the edge
@@ -54,8 +56,6 @@ def meet(P, I, A, B, G, R, Z, L, W, path, i):
     if i != G[TARGET]:
         if I[i, TEAM] == G[BALL_TEAM] and G[TARGET] >= 0:
             return
-        if best_late > 0.5 and at < PATH_STEPS - 1:
-            return
         if nearer_mate(P, I, A, W, i, x, y):
             return
     I[i, CHASING] = 1
@@ -66,7 +66,7 @@ def meet(P, I, A, B, G, R, Z, L, W, path, i):
     P[i, PACE] = A[i, TOP]
 
 
-@kernel
+@kernel_inlined
 def arrival_s(P, A, W, i, x, y):
     """Seconds a player needs to get his foot to a point, given the way he is already moving."""
     dx, dy = x - P[i, X] - 0.25 * P[i, VX], y - P[i, Y] - 0.25 * P[i, VY]

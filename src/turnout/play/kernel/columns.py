@@ -45,8 +45,9 @@ T_POSSESSION, T_STARTED = 19, 20       # s: possession opened; last start
 NOW, T_PRESS, T_PLAN, SQ = 21, 22, 23, 24  # s; s: next choice of pressers; s: next planning of chases; m: root of area
 OUT_GROW = 25                          # m: strip round the field that is not out (edge players)
 T_WON_0 = 26                           # s: when each of two sides last won the ball
+T_CLOCK = 30                           # s: next look at the clock sentences
 IN_VX, IN_VY = 28, 29                  # m/s: the ball as it came to whoever plays it first time
-B_SIZE = 30
+B_SIZE = 31
 
 # G: moment, int (players by number, -1 for nobody)
 HOLDER, LAST, LAST_TEAM, PASSER, TARGET, PHASE = 0, 1, 2, 3, 4, 5
@@ -68,7 +69,10 @@ R_FIXED = 9                            # 1: stands still
 R_HOME = 10                            # region row: home
 R_FENCE = 11
 R_IN, R_OUT = 12, 13                   # role taken on coming in, on going out; -1 none
-R_COLUMNS = 14
+R_LIMITS, R_LIMIT_0, R_LIMIT_MOST = 14, 15, 7  # how many stay-in and stay-out rows there are for the role; which
+R_COLUMNS = 22
+# goals: places where a side scores by coming there, int (goals, 2): place, side or -1
+GOAL_PLACE, GOAL_SIDE = 0, 1
 
 # Z: places, float (places, Z_COLUMNS); kind 0 rectangle, 1 circle
 Z_KIND, Z_X, Z_Y, Z_HX, Z_HY = 0, 1, 2, 3, 4

@@ -44,6 +44,11 @@ def kernel(function: Function) -> Function:
     return _compiled(function, _nrt=False)
 
 
+def kernel_inlined(function: Function) -> Function:
+    """Mark a small kernel function that is called in inner loops."""
+    return _compiled(function, _nrt=False, forceinline=True)
+
+
 def kernel_making_arrays(function: Function) -> Function:
     """Mark one of the few kernel functions that make arrays."""
     return _compiled(function)
@@ -55,4 +60,4 @@ def _compiled(function: Function, **options: Any) -> Function:
     os.environ.setdefault("NUMBA_CACHE_DIR", str(cache_folder() / f"kernel-{_kernel_stamp()}"))
     import numba
 
-    return numba.njit(nogil=True, cache=True, **options)(function)  # type: ignore[call-overload, no-any-return]
+    return numba.njit(nogil=True, cache=True, error_model="numpy", **options)(function)  # type: ignore[call-overload, no-any-return]

@@ -20,13 +20,14 @@ from turnout.play.kernel.columns import (
     R_FENCE,
     R_FIXED,
     R_HOME,
+    R_LIMIT_0,
+    R_LIMITS,
     R_SIDE,
     R_STRETCH,
     ROLE,
     SPOT_X,
     SPOT_Y,
     STAY_IN,
-    STAY_OUT,
     TOUCH_LIMIT,
     WHILE_BALL_IN,
     WHILE_SIDE,
@@ -40,13 +41,13 @@ from turnout.play.kernel.columns import (
     X,
     Y,
 )
-from turnout.play.kernel.compiling import kernel
+from turnout.play.kernel.compiling import kernel, kernel_inlined
 
 EDGE_OUT_M = 0.5
 EDGE_STEP_M = 2.0
 
 
-@kernel
+@kernel_inlined
 def inside(Z, place, x, y, grow):
     """Whether (x, y) lies in a place grown by `grow` metres."""
     dx = x - Z[place, Z_X]
@@ -57,7 +58,7 @@ def inside(Z, place, x, y, grow):
     return abs(dx) <= Z[place, Z_HX] + grow and abs(dy) <= Z[place, Z_HY] + grow
 
 
-@kernel
+@kernel_inlined
 def into(Z, place, x, y, margin):
     """The point of a place nearest to (x, y), at least `margin` inside where there is room."""
     cx, cy = Z[place, Z_X], Z[place, Z_Y]
@@ -148,7 +149,7 @@ def along_edge(Z, place, x, y, share):
     return edge_point(Z, place, here + min(most, max(-most, way)), EDGE_OUT_M)
 
 
-@kernel
+@kernel_inlined
 def limit_holds(L, R, B, Z, row, role, ball_team):
     """Whether a limit binds a role at this moment."""
     if L[row, L_LIFTED] == 1 or (L[row, L_ROLES] >> role) & 1 == 0:
@@ -168,7 +169,7 @@ def limit_holds(L, R, B, Z, row, role, ball_team):
     return False
 
 
-@kernel
+@kernel_inlined
 def allowed(P, I, R, Z, L, B, ball_team, player, x, y, margin):
     """The spot nearest (x, y) where a player's role may be: fence, edge stretch, stay-in and stay-out sentences."""
     role = I[player, ROLE]
@@ -186,10 +187,10 @@ def allowed(P, I, R, Z, L, B, ball_team, player, x, y, margin):
         return P[player, SPOT_X], P[player, SPOT_Y]
     if R[role, R_FENCE] == 1.0:
         x, y = into(Z, int(R[role, R_HOME]), x, y, margin)
-    for row in range(L.shape[0]):
-        what = L[row, L_WHAT]
-        if what <= STAY_OUT and limit_holds(L, R, B, Z, row, role, ball_team):
-            if what == STAY_IN:
+    for number in range(int(R[role, R_LIMITS])):
+        row = int(R[role, R_LIMIT_0 + number])
+        if limit_holds(L, R, B, Z, row, role, ball_team):
+            if L[row, L_WHAT] == STAY_IN:
                 x, y = into(Z, L[row, L_PLACE], x, y, margin)
             else:
                 x, y = out_of(Z, L[row, L_PLACE], int(R[role, R_HOME]), x, y, margin * 0.5)

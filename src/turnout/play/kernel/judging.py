@@ -3,7 +3,7 @@
 import math
 
 from turnout.play.kernel.columns import *
-from turnout.play.kernel.compiling import kernel
+from turnout.play.kernel.compiling import kernel, kernel_inlined
 from turnout.play.kernel.ground import edge_share, inside
 
 
@@ -34,14 +34,14 @@ def pass_counts(I, F, i, j):
     return False
 
 
-@kernel
+@kernel_inlined
 def actor_fits(I, T, row, player, team):
     """Whether a row's 'who' covers this player of this team."""
     side, roles = T[row, ROW_WHO_SIDE], T[row, ROW_WHO_ROLES]
     return (side < 0 or side == team) and (roles == 0 or (roles >> I[player, ROLE]) & 1 == 1)
 
 
-@kernel
+@kernel_inlined
 def pass_points(I, Z, T, F, runs, team, i, j, x, y):
     """Points a pass from i received by j at (x, y) would bring at once."""
     points = 0.0

@@ -5,11 +5,12 @@ import math
 from turnout.play.kernel.carrying import sheltered
 from turnout.play.kernel.chance import MARK, uniform
 from turnout.play.kernel.columns import *
-from turnout.play.kernel.compiling import kernel
+from turnout.play.kernel.compiling import kernel, kernel_inlined
 from turnout.play.kernel.ground import allowed
 from turnout.play.kernel.seeing import believe
 from turnout.play.kernel.weights import *
 
+SIXTH = 1.0471975511965976  # a sixth of a turn
 SHORT_M, LONG_M = 1.2, 3.2
 BLOCK_GAP_M = 4.7
 MARK_S = 0.2
@@ -41,7 +42,7 @@ def pick_presser(P, I, B, G, R, Z, L, W):
 
 
 @kernel
-def mark(P, I, A, B, G, R, Z, L, T, W, aim, seen, spots, lanes, chance):
+def mark(P, I, A, B, G, R, Z, L, goals, W, aim, seen, spots, lanes, chance):
     """Whoever is due and on the side without the ball presses or takes his place in the block."""
     now, players = B[NOW], P.shape[0]
     team = 1 - G[BALL_TEAM]
@@ -59,7 +60,7 @@ def mark(P, I, A, B, G, R, Z, L, T, W, aim, seen, spots, lanes, chance):
         if i == G[PRESSER_0 + team]:
             press(P, I, A, B, G, R, Z, L, W, spots, i)
         else:
-            block(P, I, A, B, G, R, Z, L, T, W, aim, seen, spots, lanes, i)
+            block(P, I, A, B, G, R, Z, L, goals, W, aim, seen, spots, lanes, i)
 
 
 @kernel
@@ -94,52 +95,46 @@ def press(P, I, A, B, G, R, Z, L, W, spots, i):
     P[i, PACE] = A[i, TOP]
 
 
-@kernel
-def closes(x, y, bx, by, qx, qy):
-    """How well a spot (x, y) closes the lane from the ball to q, 0 to 1; and how far short of q along it it stands."""
-    lx, ly = qx - bx, qy - by
-    length = math.sqrt(lx * lx + ly * ly)
-    if length < 1e-6:
-        return 0.0, 0.0
-    sx, sy = x - bx, y - by
-    s = (sx * lx + sy * ly) / length
+@kernel_inlined
+def closes(sx, sy, ux, uy, length):
+    """How well a spot at (sx, sy) from the ball closes the lane (ux, uy), 0 to 1, and how far along it is."""
+    s = sx * ux + sy * uy
     if s < 0.3 or s > length + 0.5:
         return 0.0, 0.0
-    w = (sy * lx - sx * ly) / length / (0.8 + 0.12 * s)
+    w = (sy * ux - sx * uy) / (0.8 + 0.12 * s)
     c = 1.0 / (1.0 + w * w)
-    return c * c, length - s
+    return c * c, s
 
 
 @kernel
-def block(P, I, A, B, G, R, Z, L, T, W, aim, seen, spots, lanes, i):
-    """Nine spots: stay, a short or a long step; each judged by the dangerous lanes it closes that nobody closes yet."""
-    players, team = P.shape[0], I[i, TEAM]
-    now = B[NOW]
+def block(P, I, A, B, G, R, Z, L, goals, W, aim, seen, spots, lanes, i):
+    """Seven spots: stay, a short or a long step; each judged by the lanes it closes that nobody closes yet."""
+    players, team, bx, by = P.shape[0], I[i, TEAM], B[BX], B[BY]
     px, py = P[i, X], P[i, Y]
     dangers = read_lanes(P, I, B, G, R, W, aim, seen, spots, lanes, i)
+    dangers = read_goals(I, goals, Z, B, W, lanes, dangers, i)
     best, best_x, best_y = -1e9, px, py
-    step = SHORT_M if int(now / 0.2 + i) % 2 == 0 else LONG_M
-    for way in range(9):
+    step = SHORT_M if int(B[NOW] / 0.2 + i) % 2 == 0 else LONG_M
+    for way in range(7):
         x, y = px, py
         if way > 0:
-            angle = 0.7853981633974483 * way + 0.39 * (i % 2)
+            angle = SIXTH * way + 0.52 * (i % 2)
             x, y = px + step * math.cos(angle), py + step * math.sin(angle)
         x, y = allowed(P, I, R, Z, L, B, G[BALL_TEAM], i, x, y, 0.5)
-        mx, my = x - px, y - py
+        mx, my, sx, sy = x - px, y - py, x - bx, y - by
         worth = 0.06 if way == 0 else 0.0
-        worth -= W[K_MARK_MOVE] * math.sqrt(mx * mx + my * my)
+        worth -= W[K_MARK_MOVE] * math.sqrt(mx * mx + my * my) + W[K_MARK_BALL] * math.sqrt(sx * sx + sy * sy)
         worth += 0.05 * (mx * P[i, VX] + my * P[i, VY])
-        worth -= W[K_MARK_BALL] * math.sqrt((x - B[BX]) ** 2 + (y - B[BY]) ** 2)
         for j in range(players):
-            if j != i and I[j, TEAM] == team and R[I[j, ROLE], R_EDGE] < 0.0:
+            if j != i and I[j, TEAM] == team:
                 gap2 = (spots[j, 0] - x) ** 2 + (spots[j, 1] - y) ** 2
-                if gap2 < BLOCK_GAP_M * BLOCK_GAP_M:
+                if gap2 < BLOCK_GAP_M * BLOCK_GAP_M and R[I[j, ROLE], R_EDGE] < 0.0:
                     worth -= W[K_MARK_MATE] * (BLOCK_GAP_M - math.sqrt(gap2))
         for lane in range(dangers):
-            c, short = closes(x, y, B[BX], B[BY], lanes[lane, 0], lanes[lane, 1])
+            c, along = closes(sx, sy, lanes[lane, 0], lanes[lane, 1], lanes[lane, 2])
             if c > 0.02:
-                worth += lanes[lane, 2] * c * (1.0 - 0.7 * min(1.0, abs(short - lanes[lane, 3]) / 6.0))
-        worth += guard(I, T, Z, B, W, i, x, y)
+                off = abs(lanes[lane, 2] - along - lanes[lane, 4]) / 6.0
+                worth += lanes[lane, 3] * c * (1.0 - lanes[lane, 5] * min(1.0, off))
         if worth > best:
             best, best_x, best_y = worth, x, y
     P[i, TX], P[i, TY] = best_x, best_y
@@ -149,44 +144,47 @@ def block(P, I, A, B, G, R, Z, L, T, W, aim, seen, spots, lanes, i):
 
 @kernel
 def read_lanes(P, I, B, G, R, W, aim, seen, spots, lanes, i):
-    """The lanes from the ball as player i sees them: end, danger nobody closes yet, how far off its man to stand."""
+    """The lanes from the ball as player i sees them: direction, length, danger nobody closes yet, how far off its man.
+
+    lanes (players + goals, 6): ux, uy, length m, worth of closing it, distance to keep from its end m, how much that
+    distance matters.
+    """
     bx, by, now, found = B[BX], B[BY], B[NOW], 0
     for j in range(P.shape[0]):
         if I[j, TEAM] == I[i, TEAM] or j == G[HOLDER] or I[j, JOURNEY] == 1:
             continue
-        away = math.sqrt((spots[j, 0] - bx) ** 2 + (spots[j, 1] - by) ** 2)
+        dx, dy = spots[j, 0] - bx, spots[j, 1] - by
+        away = max(0.01, math.sqrt(dx * dx + dy * dy))
         weight = 1.6 * 8.0 / (away + 6.0)
         side = I[j, TEAM]
         if aim[side, 0] != 0.0 or aim[side, 1] != 0.0:
-            forward = ((spots[j, 0] - bx) * aim[side, 0] + (spots[j, 1] - by) * aim[side, 1]) / B[SQ]
-            weight *= max(0.2, 0.8 + 1.2 * forward)
+            weight *= max(0.2, 0.8 + 1.2 * (dx * aim[side, 0] + dy * aim[side, 1]) / B[SQ])
         taken = 0.0
         for k in range(P.shape[0]):
             if k != i and I[k, TEAM] == I[i, TEAM] and R[I[k, ROLE], R_EDGE] < 0.0:
-                other, _ = closes(spots[k, 0], spots[k, 1], bx, by, spots[j, 0], spots[j, 1])
+                other, _ = closes(spots[k, 0] - bx, spots[k, 1] - by, dx / away, dy / away, away)
                 taken = max(taken, other)
         speed = math.sqrt(seen[i, j, 2] ** 2 + seen[i, j, 3] ** 2)
-        lanes[found, 0], lanes[found, 1] = spots[j, 0], spots[j, 1]
-        lanes[found, 2] = weight * (1.0 - 0.91 * taken)
-        lanes[found, 3] = 0.9 + 0.6 * (speed + 1.5 * min(1.0, now - seen[i, j, 4]))
+        lanes[found, 0], lanes[found, 1], lanes[found, 2] = dx / away, dy / away, away
+        lanes[found, 3] = weight * (1.0 - 0.91 * taken)
+        lanes[found, 4] = 0.9 + 0.6 * (speed + 1.5 * min(1.0, now - seen[i, j, 4]))
+        lanes[found, 5] = 0.7
         found += 1
     return found
 
 
 @kernel
-def guard(I, T, Z, B, W, i, x, y):
-    """Worth of standing between the ball and a place where the other side scores."""
-    worth = 0.0
-    for row in range(T.shape[0]):
-        when = T[row, ROW_WHEN]
-        if T[row, ROW_DO] != D_POINTS or (when != E_RECEIVE and when != E_RUN_IN):
+def read_goals(I, goals, Z, B, W, lanes, found, i):
+    """The lanes from the ball to places where the other side scores: nearer ones are worth more to guard."""
+    for goal in range(goals.shape[0]):
+        if goals[goal, GOAL_SIDE] == I[i, TEAM]:
             continue
-        if T[row, ROW_WHO_SIDE] == I[i, TEAM] or T[row, ROW_PLACE] < 0:
-            continue
-        place = T[row, ROW_PLACE]
-        gx = Z[place, Z_X] + min(Z[place, Z_HX], max(-Z[place, Z_HX], B[BX] - Z[place, Z_X]))
-        gy = Z[place, Z_Y] + min(Z[place, Z_HY], max(-Z[place, Z_HY], B[BY] - Z[place, Z_Y]))
-        c, _ = closes(x, y, B[BX], B[BY], gx, gy)
-        away = math.sqrt((gx - B[BX]) ** 2 + (gy - B[BY]) ** 2)
-        worth += W[K_MARK_GOAL] * 0.5 * c * (0.4 + 1.6 * max(0.0, 1.0 - away / (0.8 * B[SQ])))
-    return worth
+        place = goals[goal, GOAL_PLACE]
+        dx = Z[place, Z_X] + min(Z[place, Z_HX], max(-Z[place, Z_HX], B[BX] - Z[place, Z_X])) - B[BX]
+        dy = Z[place, Z_Y] + min(Z[place, Z_HY], max(-Z[place, Z_HY], B[BY] - Z[place, Z_Y])) - B[BY]
+        away = max(0.01, math.sqrt(dx * dx + dy * dy))
+        lanes[found, 0], lanes[found, 1], lanes[found, 2] = dx / away, dy / away, away
+        lanes[found, 3] = W[K_MARK_GOAL] * (0.4 + 1.6 * max(0.0, 1.0 - away / (0.8 * B[SQ])))
+        lanes[found, 4], lanes[found, 5] = 0.0, 0.0
+        found += 1
+    return found

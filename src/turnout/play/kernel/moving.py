@@ -15,7 +15,6 @@ from turnout.play.kernel.columns import (
     S_HARD,
     S_OFF_BALL,
     S_STILL,
-    S_TIME,
     T_STOOD,
     TOP,
     TX,
@@ -33,6 +32,7 @@ from turnout.play.kernel.weights import K_BRAKE, K_EASE, K_TURN
 FAST_MPS = 16 / 3.6
 HARD_MPS2 = 6.0
 STILL_MPS = 0.5
+SLOW_DOWN_M = 8.0  # nobody needs more than this to stop
 
 
 @kernel
@@ -47,7 +47,6 @@ def move(P, I, A, B, W, dt, holder, S, U):
         if gap < 0.03 and speed2 < 1e-4:
             P[i, VX] = 0.0
             P[i, VY] = 0.0
-            S[i, S_TIME] += dt
             U[I[i, ROLE], U_TIME] += dt
             if i != holder:
                 S[i, S_STILL] += dt
@@ -57,7 +56,8 @@ def move(P, I, A, B, W, dt, holder, S, U):
         back = (dx * P[i, HX] + dy * P[i, HY]) / gap if gap > 1e-9 else 1.0
         if back < 0.0:
             pace *= 1.0 + 0.35 * back
-        pace = min(pace, math.sqrt(1.4 * brake * gap), 3.3 * gap)
+        if gap < SLOW_DOWN_M:
+            pace = min(pace, math.sqrt(1.4 * brake * gap), 3.3 * gap)
         wx, wy = (dx / gap * pace, dy / gap * pace) if gap > 1e-9 else (0.0, 0.0)
         ax, ay = (wx - vx) * ease, (wy - vy) * ease
         speed = math.sqrt(speed2)
@@ -77,7 +77,6 @@ def move(P, I, A, B, W, dt, holder, S, U):
         P[i, Y] += 0.5 * (vy + nvy) * dt
         P[i, VX], P[i, VY] = nvx, nvy
         way = speed * dt
-        S[i, S_TIME] += dt
         S[i, S_DISTANCE] += way
         U[I[i, ROLE], U_TIME] += dt
         U[I[i, ROLE], U_DISTANCE] += way

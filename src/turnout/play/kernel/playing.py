@@ -6,7 +6,7 @@ from turnout.play.kernel.carrying import choose, kick
 from turnout.play.kernel.chance import CLOCK, uniform
 from turnout.play.kernel.chasing import chase
 from turnout.play.kernel.columns import *
-from turnout.play.kernel.compiling import kernel, kernel_making_arrays
+from turnout.play.kernel.compiling import kernel, kernel_inlined, kernel_making_arrays
 from turnout.play.kernel.ground import allowed, inside, touch_limit
 from turnout.play.kernel.judging import actor_fits, change, happens, note, side_of
 from turnout.play.kernel.marking import mark, pick_presser
@@ -37,6 +37,7 @@ from turnout.play.kernel.touching import (
 from turnout.play.kernel.weights import *
 
 CHOOSE_S = 0.1
+CLOCK_S = 0.1
 CARRY_TOUCH_S = 0.7
 FREE_MOST_S = 4.0
 STILL_BALL_MPS = 0.3
@@ -49,7 +50,7 @@ HOME_M = 0.5
 
 @kernel_making_arrays
 def run(
-    seed, steps, players, roles, A, R, Z, L, T, F, W, aim, edges, starts, slots, start_row, owner, out_grow,
+    seed, steps, players, roles, A, R, Z, L, T, F, W, aim, goals, edges, starts, slots, start_row, owner, out_grow,
     S, U, V, E, H, Q, LOG, frame_every, frame_from, FR, FB, FROLE,
 ):  # fmt: skip
     """Play `steps` time steps of a scene from a seed; fill the sums, the log and the frames. Returns events logged."""
@@ -62,6 +63,7 @@ def run(
     begin(P, I, A, B, G, R, Z, L, V, Q, LOG, G[TAKER])
     for i in range(players):
         look(P, I, W, seen, i, 0.0, True)
+    lifts = (L[:, L_UNTIL] != UNTIL_NONE).any()
     frame = 0
     for step in range(steps):
         B[NOW] = step * dt
@@ -82,10 +84,13 @@ def run(
                 chase(P, I, A, B, G, R, Z, L, W, path)
                 loose(P, I, A, B, G, R, Z, L, T, F, W, aim, edges, seen, spots, runs, chance, S, U, V, E, H, Q, LOG, dt)
             pick_presser(P, I, B, G, R, Z, L, W)
-            support(P, I, A, B, G, R, Z, L, W, aim, seen, spots, chance)
-            mark(P, I, A, B, G, R, Z, L, T, W, aim, seen, spots, lanes, chance)
-            journeys(P, I, A, B, G, R, Z, L, LOG)
-            lift(B, G, Z, L)
+            if somebody_decides(P, B, dt):
+                support(P, I, A, B, G, R, Z, L, W, aim, seen, spots, chance)
+                mark(P, I, A, B, G, R, Z, L, goals, W, aim, seen, spots, lanes, chance)
+            if somebody_travels(I):
+                journeys(P, I, A, B, G, R, Z, L, LOG)
+            if lifts:
+                lift(B, G, Z, L)
             if was.shape[0] > 0:
                 moments(P, I, B, G, R, Z, T, edges, runs, V, E, H, Q, LOG, was, dt)
         if G[WANT_STOP] == 1:
@@ -94,7 +99,27 @@ def run(
             stop(P, I, B, G, R, Z, L, T, W, aim, starts, Q, runs, LOG, G[STOP_TEAM], G[STOP_ROW], B[BX], B[BY])
         move(P, I, A, B, W, dt, G[HOLDER], S, U)
         Q[Q_TIME] += dt
+    S[:, S_TIME] = Q[Q_TIME]
     return G[LOG_N]
+
+
+@kernel_inlined
+def somebody_decides(P, B, dt):
+    """Whether any player's off-ball decision is due."""
+    due = B[NOW] + 0.5 * dt
+    for i in range(P.shape[0]):
+        if P[i, T_DECIDE] <= due:
+            return True
+    return False
+
+
+@kernel_inlined
+def somebody_travels(I):
+    """Whether any player is on his way to a new role."""
+    for i in range(I.shape[0]):
+        if I[i, JOURNEY] == 1:
+            return True
+    return False
 
 
 @kernel
@@ -121,6 +146,9 @@ def record(P, I, B, G, FR, FB, FROLE, frame):
 @kernel
 def clocks(P, I, B, G, R, Z, T, edges, Q, LOG, fired, dt):
     """Sentences on the clock: every so many minutes, whether the ball rolls or not."""
+    if B[T_CLOCK] > B[NOW] + 0.5 * dt:
+        return
+    B[T_CLOCK] += CLOCK_S
     for row in range(T.shape[0]):
         if T[row, ROW_WHEN] == E_CLOCK:
             due = int((B[NOW] + 0.5 * dt) * 1000.0 / T[row, ROW_EVERY_MS])

@@ -45,4 +45,5 @@ def prepare(seed, players, roles, R, Z, T, edges, starts, slots, start_row, owne
     fired = np.zeros(T.shape[0], dtype=np.int64)
     runs = np.zeros(4, dtype=np.int64)
     path = np.zeros((PATH_STEPS, 2))
-    return P, I, B, G, seen, np.zeros((players, 2)), np.zeros((players, 4)), path, runs, chance, fired, was
+    spots, lanes = np.zeros((players, 2)), np.zeros((players + R.shape[0] + Z.shape[0], 6))
+    return P, I, B, G, seen, spots, lanes, path, runs, chance, fired, was

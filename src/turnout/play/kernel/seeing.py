@@ -21,7 +21,7 @@ from turnout.play.kernel.columns import (
     X,
     Y,
 )
-from turnout.play.kernel.compiling import kernel
+from turnout.play.kernel.compiling import kernel, kernel_inlined
 from turnout.play.kernel.weights import K_CONE, K_DT, K_SEE_S, K_TURN_RATE
 
 NEAR_M = 1.6  # felt and heard without looking
@@ -85,16 +85,16 @@ def turn_body(P, B, W, i, has_ball):
     most = W[K_TURN_RATE] / (1.0 + 0.25 * speed) * W[K_SEE_S]
     cross = P[i, HX] * fy - P[i, HY] * fx
     dot = P[i, HX] * fx + P[i, HY] * fy
-    angle = math.atan2(cross, dot)
-    if abs(angle) <= most:
+    c, s = math.cos(most), math.sin(most)
+    if dot >= c:
         P[i, HX], P[i, HY] = fx, fy
         return
-    turn = most if angle > 0 else -most
-    c, s = math.cos(turn), math.sin(turn)
+    if cross < 0.0:
+        s = -s
     P[i, HX], P[i, HY] = P[i, HX] * c - P[i, HY] * s, P[i, HX] * s + P[i, HY] * c
 
 
-@kernel
+@kernel_inlined
 def believe(seen, i, now, lead, spots):
     """Fill `spots` (players, 2) with where player i thinks everybody is `lead` seconds from now."""
     for j in range(seen.shape[1]):
@@ -104,7 +104,7 @@ def believe(seen, i, now, lead, spots):
         spots[j, 1] = seen[i, j, 1] + seen[i, j, 3] * carry
 
 
-@kernel
+@kernel_inlined
 def nearest_opponent_m(P, I, seen, i, now):
     """Metres from a player to the nearest opponent as last seen."""
     best = 1e9

@@ -4,11 +4,12 @@ import math
 
 from turnout.play.kernel.chance import SUPPORT, noise, uniform
 from turnout.play.kernel.columns import *
-from turnout.play.kernel.compiling import kernel
+from turnout.play.kernel.compiling import kernel, kernel_inlined
 from turnout.play.kernel.ground import allowed
 from turnout.play.kernel.seeing import believe
 from turnout.play.kernel.weights import *
 
+SIXTH = 1.0471975511965976  # a sixth of a turn
 NEAR_RING_M, FAR_RING_M = 1.5, 3.4
 LOOK_AHEAD_S = 0.24
 LANE_CAP_M = 2.3
@@ -20,13 +21,15 @@ FIRM_PASS_M = 14.0
 def support(P, I, A, B, G, R, Z, L, W, aim, seen, spots, chance):
     """Whoever is due and on the side with the ball picks where to be next."""
     now, team, players = B[NOW], G[BALL_TEAM], P.shape[0]
-    last = rear_man(P, I, G, aim, team)
+    last = -2
     for i in range(players):
         if I[i, TEAM] != team or i == G[HOLDER] or P[i, T_DECIDE] > now + 0.5 * W[K_DT] or I[i, JOURNEY] == 1:
             continue
         P[i, T_DECIDE] += A[i, MOVE_S] * (0.8 + 0.4 * uniform(chance, SUPPORT * players + i))
         if I[i, CHASING] == 1 or i == G[TARGET]:
             continue
+        if last == -2:
+            last = rear_man(P, I, G, aim, team)
         believe(seen, i, now, LOOK_AHEAD_S, spots)
         best_spot(P, I, A, B, G, R, Z, L, W, aim, spots, chance, i, i == last)
 
@@ -47,15 +50,15 @@ def rear_man(P, I, G, aim, team):
 
 @kernel
 def best_spot(P, I, A, B, G, R, Z, L, W, aim, spots, chance, i, rear):
-    """Compare staying with eight spots on a near or a far ring (by chance), and set the run."""
+    """Compare staying with six spots on a near or a far ring (by chance), and set the run."""
     players = P.shape[0]
     ring = NEAR_RING_M if uniform(chance, SUPPORT * players + i) < 0.5 else FAR_RING_M
-    turn = uniform(chance, SUPPORT * players + i) * 0.7853981633974483
+    turn = uniform(chance, SUPPORT * players + i) * SIXTH
     best, best_x, best_y = -1e9, P[i, X], P[i, Y]
-    for way in range(9):
+    for way in range(7):
         x, y = P[i, X], P[i, Y]
         if way > 0:
-            angle = turn + 0.7853981633974483 * way
+            angle = turn + SIXTH * way
             x, y = x + ring * math.cos(angle), y + ring * math.sin(angle)
         x, y = allowed(P, I, R, Z, L, B, G[BALL_TEAM], i, x, y, 1.1)
         worth = spot_worth(P, I, B, G, W, aim, spots, i, x, y, rear)
@@ -71,7 +74,7 @@ def best_spot(P, I, A, B, G, R, Z, L, W, aim, spots, chance, i, rear):
     P[i, PACE] = A[i, MOVE_PACE] * A[i, TOP] * min(1.0, 0.3 + 0.25 * gap)
 
 
-@kernel
+@kernel_inlined
 def spot_worth(P, I, B, G, W, aim, spots, i, x, y, rear):
     """Worth of a spot: lane, room, spread, distance to the ball, ground gained, price of the way there."""
     team = I[i, TEAM]

@@ -23,7 +23,8 @@ TABLE: dict[str, Weight] = {
     "SLIDE": Weight(4.1, 3.5, 5.2, "m/s2", "hawkeye-sample: sliding friction 0.38-0.47 g"),
     "ROLL": Weight(0.9, 0.5, 2.0, "m/s2", "psu-ballroll: set from the surface"),
     "DRAG": Weight(0.024, 0.02, 0.028, "1/m", "goff2010: air 1.2 kg/m3, Cd 0.45, size 5"),
-    "ROLL_SHARE": Weight(0.60, 0.5, 0.65, "-", "slide to roll 1/(1+k), k 2/3"),
+    "ROLL_SHARE": Weight(0.6275, 0.6, 0.66, "-", "with the next: a shell with drag, fitted to physics.py"),
+    "ROLL_SHARE_DRAG": Weight(0.0105, 0.0, 0.02, "s/m", "drag while it slides, fitted to physics.py"),
     "REACH": Weight(0.72, 0.5, 0.9, "m", "free: a foot stretched out"),
     "HAZARD_RECEIVER": Weight(22.0, 8.0, 40.0, "1/s", "free: the man it is meant for is set"),
     "HAZARD_MATE": Weight(9.0, 4.0, 20.0, "1/s", "free"),
@@ -72,14 +73,15 @@ TABLE: dict[str, Weight] = {
 
 # fmt: off
 (
-    K_DT, K_SLIDE, K_ROLL, K_DRAG, K_ROLL_SHARE, K_REACH, K_HAZARD_RECEIVER,
-    K_HAZARD_MATE, K_HAZARD_CUT, K_FAST_BALL, K_TACKLE_RATE, K_TACKLE_REACH, K_TACKLE_CLEAN, K_SHIELD,
-    K_READ, K_CONE, K_SEE_S, K_HOLD, K_HOLD_PRESS, K_HOLD_TIRE, K_LOSS,
-    K_OPEN, K_PROGRESS, K_SCORE, K_COUNTS, K_BACK, K_LANE_SLACK, K_LANE_RUN,
-    K_SUP_GAP, K_SUP_OPP, K_SUP_MATE, K_SUP_BALL, K_SUP_FAR, K_SUP_FORWARD, K_SUP_MOVE,
-    K_SUP_STAY, K_MARK_MATE, K_MARK_BALL, K_MARK_MOVE, K_MARK_GOAL, K_PRESS_OFF, K_EASE,
-    K_BRAKE, K_TURN, K_TURN_RATE, K_WALK, K_SET_OFF, K_FREE_HOLD, K_DRIBBLE,
-) = range(49)
+    K_DT, K_SLIDE, K_ROLL, K_DRAG, K_ROLL_SHARE, K_ROLL_SHARE_DRAG, K_REACH,
+    K_HAZARD_RECEIVER, K_HAZARD_MATE, K_HAZARD_CUT, K_FAST_BALL, K_TACKLE_RATE, K_TACKLE_REACH, K_TACKLE_CLEAN,
+    K_SHIELD, K_READ, K_CONE, K_SEE_S, K_HOLD, K_HOLD_PRESS, K_HOLD_TIRE,
+    K_LOSS, K_OPEN, K_PROGRESS, K_SCORE, K_COUNTS, K_BACK, K_LANE_SLACK,
+    K_LANE_RUN, K_SUP_GAP, K_SUP_OPP, K_SUP_MATE, K_SUP_BALL, K_SUP_FAR, K_SUP_FORWARD,
+    K_SUP_MOVE, K_SUP_STAY, K_MARK_MATE, K_MARK_BALL, K_MARK_MOVE, K_MARK_GOAL, K_PRESS_OFF,
+    K_EASE, K_BRAKE, K_TURN, K_TURN_RATE, K_WALK, K_SET_OFF, K_FREE_HOLD,
+    K_DRIBBLE,
+) = range(50)
 # fmt: on
 
 
