@@ -47,3 +47,12 @@ def test_ages_between_and_beyond_the_table() -> None:
     assert old.top_speed_mps == oldest.top_speed_mps
     assert "U16 is shown as U14" in old.note and "shown as" not in oldest.note
     assert "girls" in oldest.note
+
+
+def test_the_weights_of_the_table_are_those_of_the_usual_surface() -> None:
+    from turnout.play.kernel.weights import TABLE
+    from turnout.play.physics import GRAVITY_MPS2
+
+    usual = surface("3G")
+    assert usual.roll_mps2 == TABLE["ROLL"].value
+    assert usual.friction * GRAVITY_MPS2 == pytest.approx(TABLE["SLIDE"].value)

@@ -11,9 +11,10 @@ from turnout.practice.table import Row
 Spot = tuple[float, float]
 EDGE_OUT_M = 0.5  # an edge player stands this far outside the line, own choice
 ROWS = {
-    1: (1,), 2: (2,), 3: (1, 2), 4: (1, 2, 1), 5: (2, 1, 2), 6: (2, 2, 2), 7: (2, 3, 2), 8: (3, 2, 3), 9: (3, 3, 3),
+    1: (1,), 2: (2,), 3: (1, 2), 4: (1, 2, 1), 5: (2, 1, 2), 6: (2, 3, 1), 7: (2, 3, 2), 8: (3, 3, 2), 9: (3, 4, 2),
     10: (3, 4, 3), 11: (4, 4, 3),
 }  # players a side -> rows from the back, own choice  # fmt: skip
+WIDTHS = {1: (0.0,), 2: (-0.5, 0.5), 3: (-0.7, 0.0, 0.7), 4: (-0.8, -0.27, 0.27, 0.8)}  # of half the width, own choice
 
 
 def starts(setup: Setup) -> dict[str, tuple[Spot, ...]]:
@@ -32,7 +33,7 @@ def starts(setup: Setup) -> dict[str, tuple[Spot, ...]]:
         if axis is not None:
             spots[group.key] = _formation(place, number, axis)
         elif _is_neutral(group, rows) and any(attack_axis(setup, side, rows) for side in setup.practice.sides):
-            spots[group.key] = _line(place, number, setup)
+            spots[group.key] = _line(place, number)
         else:
             spots[group.key] = _ring(place, number, order)
     return spots
@@ -130,9 +131,8 @@ def _formation(place: Place, number: int, axis: tuple[float, float]) -> tuple[Sp
     spots = []
     for index, width in enumerate(rows):
         depth = -0.78 + 0.66 * (index / max(1, len(rows) - 1)) if len(rows) > 1 else -0.4
-        for column in range(width):
-            across = (column + 0.5) / width * 1.7 - 0.85 if width > 1 else 0.0
-            spots.append(_along(place, axis, depth, across))
+        columns = WIDTHS.get(width) or [(column + 0.5) / width * 1.8 - 0.9 for column in range(width)]
+        spots.extend(_along(place, axis, depth, across) for across in columns)
     return tuple(spots)
 
 
@@ -147,7 +147,7 @@ def _along(place: Place, axis: tuple[float, float], depth: float, across: float)
     return x, y
 
 
-def _line(place: Place, number: int, setup: Setup) -> tuple[Spot, ...]:
+def _line(place: Place, number: int) -> tuple[Spot, ...]:
     """Neutrals of a directional game: a line across the middle, between the sides."""
     return tuple(
         (place.x_m + ((index + 0.5) / number - 0.5) * place.across_m * 0.8, place.y_m) for index in range(number)

@@ -12,6 +12,7 @@ from turnout.play.kernel.weights import *
 
 CONTROL_REACH_M = 1.25  # a receiver makes up about this much of a poor pass, free
 LEAD_S, LEAD_PER_M, LEAD_MOST_S = 0.15, 1.0 / 9.0, 1.2  # how far ahead of a runner the ball is played, free
+STILL_BALL_STRAIN = 0.7  # carlsson2018: a still ball is kicked more accurately; how much is free
 FIRST_TIME_STRAIN, FIRST_TIME_TURN, FIRST_TIME_PACE = 1.4, 0.45, 0.03  # free
 STAND_OFF_S = 0.30  # a cutter is credited with this reaction, free
 
@@ -149,7 +150,7 @@ def pass_worth(P, I, A, B, G, R, Z, L, T, F, W, aim, seen, spots, runs, i, j, pr
         return -2.0, ax, ay, speed
     margin = lane_margin(P, I, A, R, W, spots, team, x, y, ax, ay, speed)
     clear = 1.0 / (1.0 + math.exp(-margin / W[K_LANE_SLACK]))
-    spread = A[i, AIM_SD] * kick_strain(P, B, i, pressure, first_time, dx, dy) * gap / CONTROL_REACH_M
+    spread = A[i, AIM_SD] * kick_strain(P, B, G, i, pressure, first_time, dx, dy) * gap / CONTROL_REACH_M
     chance_ok = clear / (1.0 + spread * spread * spread)
     room = room_m(P, I, spots, team, ax, ay)
     gain = W[K_OPEN] * min(room, 4.0)
@@ -166,13 +167,15 @@ def pass_worth(P, I, A, B, G, R, Z, L, T, F, W, aim, seen, spots, runs, i, j, pr
 
 
 @kernel
-def kick_strain(P, B, i, pressure, first_time, dx, dy):
+def kick_strain(P, B, G, i, pressure, first_time, dx, dy):
     """How much wider a kick's error is: pressed, on the move, first time.
 
     First time a ball is set back where it came from most easily, turned square with more error, helped on with most.
     """
     speed = math.sqrt(P[i, VX] * P[i, VX] + P[i, VY] * P[i, VY])
     strain = (1.0 + 0.5 * pressure) * (1.0 + 0.06 * speed)
+    if G[FREE] == 1:
+        strain *= STILL_BALL_STRAIN
     if not first_time:
         return strain
     came = math.sqrt(B[IN_VX] * B[IN_VX] + B[IN_VY] * B[IN_VY])
@@ -229,7 +232,7 @@ def kick(P, I, A, B, G, W, S, U, seen, chance):
         if I[k, TEAM] != I[i, TEAM]:
             near = min(near, (P[k, X] - P[i, X]) ** 2 + (P[k, Y] - P[i, Y]) ** 2)
     pressure = 0.0 if G[FREE] == 1 else min(1.0, max(0.0, (2.6 - math.sqrt(near)) / 2.0))
-    strain = kick_strain(P, B, i, pressure, G[FIRST_TIME] == 1, dx, dy)
+    strain = kick_strain(P, B, G, i, pressure, G[FIRST_TIME] == 1, dx, dy)
     angle = A[i, AIM_SD] * strain * normal(chance, KICK * players + i)
     speed = B[KICK_V] * max(0.3, 1.0 + A[i, WEIGHT_SD] * strain * normal(chance, KICK * players + i))
     speed = min(speed, A[i, KICK_TOP])

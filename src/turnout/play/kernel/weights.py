@@ -20,8 +20,8 @@ class Weight(NamedTuple):
 
 TABLE: dict[str, Weight] = {
     "DT": Weight(0.025, 0.0125, 0.05, "s", "numerical"),
-    "SLIDE": Weight(4.1, 3.5, 5.2, "m/s2", "hawkeye-sample: sliding friction 0.38-0.47 g"),
-    "ROLL": Weight(0.9, 0.5, 2.0, "m/s2", "psu-ballroll: set from the surface"),
+    "SLIDE": Weight(4.1202, 3.0, 5.2, "m/s2", "hawkeye-sample: 0.42 g; play takes tonight's surface"),
+    "ROLL": Weight(1.0, 0.3, 3.0, "m/s2", "the 3G of values.csv; play takes tonight's surface"),
     "DRAG": Weight(0.024, 0.02, 0.028, "1/m", "goff2010: air 1.2 kg/m3, Cd 0.45, size 5"),
     "ROLL_SHARE": Weight(0.6275, 0.6, 0.66, "-", "with the next: a shell with drag, fitted to physics.py"),
     "ROLL_SHARE_DRAG": Weight(0.0105, 0.0, 0.02, "s/m", "drag while it slides, fitted to physics.py"),
