@@ -54,7 +54,7 @@ HOLDER, LAST, LAST_TEAM, PASSER, TARGET, PHASE = 0, 1, 2, 3, 4, 5
 FREE, OWNER, TOUCHES, FIRST_TIME, BALL_TEAM, PASS_ON = 6, 7, 8, 9, 10, 11
 START_TEAM, SPILLED_BY, TACKLED, POSSESSION, TAKER = 12, 13, 14, 15, 16
 IN_PLACES, LOG_N, SPELL_TEAM, SPELL_PASSES, SPELL_FREE = 17, 18, 19, 20, 21
-OFF_OPPONENT, WAS_PASSER, WAS_RECEIVER, WAS_WINNER, WAS_LOSER, WAS_SCORER = 22, 23, 24, 25, 26, 27
+WAS_PASSER, WAS_RECEIVER, WAS_WINNER, WAS_LOSER, WAS_SCORER = 23, 24, 25, 26, 27
 WANT_STOP, STOP_TEAM, STOP_ROW, POSSESSION_PASSES, START_ROW = 28, 29, 30, 31, 32
 PRESSER_0 = 33                         # one presser per side from here
 G_SIZE = 37
@@ -64,7 +64,6 @@ PLAY, DEAD = 0, 1
 R_SIDE, R_NEUTRAL, R_EDGE = 0, 1, 3
 R_STRETCH = 4                          # edge: 0 own share of it, 1 all of it, 2 stand still
 R_LOW, R_HIGH = 5, 6
-R_AIM_X, R_AIM_Y = 7, 8                # unit vector of attack, 0 0 without direction
 R_FIXED = 9                            # 1: stands still
 R_HOME = 10                            # region row: home
 R_FENCE = 11
@@ -122,8 +121,8 @@ V_SPELLS, V_RUN_SUM, V_REGAINS, V_POSSESSIONS, V_SCORES, V_POINTS, V_POSSESSION_
 V_FREE, V_FREE_LOST, V_SUCCESS, V_POSS_PASSES = 9, 10, 11, 12
 V_COLUMNS = 13
 # sums of the practice Q
-Q_TIME, Q_ROLLING, Q_STOPS, Q_STARTS, Q_SKIPPED, Q_CLOSE, Q_CLOSE_N = 0, 1, 2, 3, 4, 5, 6
-Q_SIZE = 8
+Q_TIME, Q_ROLLING, Q_STOPS, Q_STARTS, Q_SKIPPED = 0, 1, 2, 3, 4
+Q_SIZE = 5
 # causes of a lost spell
 CUT_OUT, TACKLED_AWAY, OUT, DEFLECTED_OUT, MISCONTROLLED, LIMIT_BROKEN, SCORED, STOPPED = 0, 1, 2, 3, 4, 5, 6, 7
 CAUSES = 8

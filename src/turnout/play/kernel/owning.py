@@ -83,7 +83,6 @@ def hold(P, I, B, G, A, R, Z, player, wait_s):
     G[TARGET] = -1
     G[SPILLED_BY] = -1
     G[TACKLED] = 0
-    G[OFF_OPPONENT] = 0
     G[IN_PLACES] = 0
     for place in range(Z.shape[0]):
         if inside(Z, place, B[BX], B[BY], 0.0):

@@ -30,7 +30,7 @@ def prepare(seed, players, roles, R, Z, T, edges, starts, slots, start_row, owne
         P[i, REACH_LEFT] = -1.0
         P[i, TACKLE_LEFT] = -1.0
     for name in (FREE, TOUCHES, FIRST_TIME, PASS_ON, SPELL_PASSES, SPELL_FREE, WANT_STOP, LOG_N, TACKLED,
-                 OFF_OPPONENT, IN_PLACES, POSSESSION_PASSES):  # fmt: skip
+                 IN_PLACES, POSSESSION_PASSES):  # fmt: skip
         G[name] = 0
     G[OWNER], G[BALL_TEAM], G[LAST_TEAM], G[START_ROW] = owner, owner, owner, start_row
     B[T_KICK_AT] = 1e18
