@@ -19,7 +19,7 @@ CAPABILITIES = ("technique", "scanning", "positioning", "timing", "movement", "d
 # capability -> column -> (new, learning, settled, strong) at U14; free
 LADDERS: dict[str, dict[int, tuple[float, float, float, float]]] = {
     "technique": {
-        c.AIM_SD: (0.150, 0.112, 0.085, 0.066),
+        c.AIM_SD: (0.170, 0.130, 0.102, 0.078),
         c.WEIGHT_SD: (0.18, 0.15, 0.12, 0.09),
         c.CONTROL_S: (0.62, 0.50, 0.42, 0.35),
         c.CLEAN: (0.93, 0.955, 0.975, 0.99),

@@ -11,7 +11,7 @@ from turnout.play.kernel.seeing import believe
 from turnout.play.kernel.weights import *
 
 CONTROL_REACH_M = 1.25  # a receiver makes up about this much of a poor pass, free
-LEAD_S, LEAD_PER_M, LEAD_MOST_S = 0.15, 1.0 / 9.0, 1.2  # how far ahead of a runner the ball is played, free
+LEAD_S, LEAD_PER_M, LEAD_MOST_S = 0.08, 1.0 / 22.0, 0.5  # how far ahead of a runner the ball is played, free
 STILL_BALL_STRAIN = 0.7  # carlsson2018: a still ball is kicked more accurately; how much is free
 FIRST_TIME_STRAIN, FIRST_TIME_TURN, FIRST_TIME_PACE = 1.4, 0.45, 0.03  # free
 STAND_OFF_S = 0.30  # a cutter is credited with this reaction, free
@@ -142,7 +142,7 @@ def pass_worth(P, I, A, B, G, R, Z, L, T, F, W, aim, seen, spots, runs, i, j, pr
     vx, vy = seen[i, j, 2], seen[i, j, 3]
     if now - seen[i, j, 4] > 0.7:
         lead *= 0.3
-    ax, ay = allowed(P, I, R, Z, L, B, team, j, spots[j, 0] + vx * lead * 0.8, spots[j, 1] + vy * lead * 0.8, 1.0)
+    ax, ay = allowed(P, I, R, Z, L, B, team, j, spots[j, 0] + vx * lead, spots[j, 1] + vy * lead, 1.0)
     dx, dy = ax - x, ay - y
     gap = math.sqrt(dx * dx + dy * dy)
     speed = launch_mps(gap, W, A[i, KICK_TOP] * 0.85)

@@ -10,7 +10,8 @@ from turnout.play.kernel.weights import *
 
 GAIN_S = 0.35  # nobody makes up more than this on the ball in one step of its path, so hopeless steps are skipped
 TOO_LATE_S = 0.5
-START_LAG_S = 0.28  # reaching top speed costs about this much against running at it all the way, free
+TIGHT_S, RUN_THROUGH_M = 0.15, 0.7
+START_LAG_S = 0.1  # the ease with which a change of speed begins, about W[EASE]
 
 
 @kernel
@@ -62,6 +63,11 @@ def meet(P, I, A, B, G, R, Z, L, W, path, i):
     edge = int(R[I[i, ROLE], R_EDGE])
     if edge >= 0:
         ax, ay = along_edge(Z, edge, P[i, X], P[i, Y], edge_share(Z, edge, ax, ay))
+    elif best_late > -TIGHT_S:  # no time to stop there: run through the meeting point
+        gap = math.sqrt((ax - P[i, X]) ** 2 + (ay - P[i, Y]) ** 2)
+        beyond = RUN_THROUGH_M / max(gap, RUN_THROUGH_M)
+        ax, ay = ax + (ax - P[i, X]) * beyond, ay + (ay - P[i, Y]) * beyond
+        ax, ay = allowed(P, I, R, Z, L, B, G[BALL_TEAM], i, ax, ay, 0.1)
     P[i, TX], P[i, TY] = ax, ay
     P[i, PACE] = A[i, TOP]
 
@@ -71,7 +77,10 @@ def arrival_s(P, A, W, i, x, y):
     """Seconds a player needs to get his foot to a point, given the way he is already moving."""
     dx, dy = x - P[i, X] - 0.25 * P[i, VX], y - P[i, Y] - 0.25 * P[i, VY]
     gap = max(0.0, math.sqrt(dx * dx + dy * dy) - W[K_REACH] * 0.8)
-    return gap / A[i, TOP] + (START_LAG_S if gap > 0.3 else gap)
+    top, push = A[i, TOP], A[i, ACCEL]
+    if gap < top * top / (2.0 * push):
+        return math.sqrt(2.0 * gap / push) + START_LAG_S * min(1.0, gap)
+    return gap / top + top / (2.0 * push) + START_LAG_S
 
 
 @kernel

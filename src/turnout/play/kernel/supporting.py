@@ -12,6 +12,7 @@ from turnout.play.kernel.weights import *
 SIXTH = 1.0471975511965976  # a sixth of a turn
 NEAR_RING_M, FAR_RING_M = 1.5, 3.4
 LOOK_AHEAD_S = 0.24
+SET_S, SET_PACE = 0.2, 0.45  # when the man on the ball looks up, slow down to be set for the pass, free
 LANE_CAP_M = 2.3
 CLOSE_TO_BALL_M = 3.9
 FIRM_PASS_M = 14.0
@@ -72,6 +73,8 @@ def best_spot(P, I, A, B, G, R, Z, L, W, aim, spots, chance, i, rear):
     gap = math.sqrt((best_x - P[i, X]) ** 2 + (best_y - P[i, Y]) ** 2)
     P[i, TX], P[i, TY] = best_x, best_y
     P[i, PACE] = A[i, MOVE_PACE] * A[i, TOP] * min(1.0, 0.3 + 0.25 * gap)
+    if G[HOLDER] >= 0 and B[NOW] > B[T_READY] - SET_S:
+        P[i, PACE] *= SET_PACE
 
 
 @kernel_inlined
