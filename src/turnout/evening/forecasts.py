@@ -55,7 +55,9 @@ def forecast_setup(
 
 def to_be_compiled() -> bool:
     """Whether the simulator has to be compiled before it plays, as the first time after every change of it."""
-    folder = os.environ.get("NUMBA_CACHE_DIR")  # set by the simulator when it was imported
+    import turnout.play.kernel.playing  # noqa: F401  names its cache folder
+
+    folder = os.environ.get("NUMBA_CACHE_DIR")
     return folder is not None and not any(Path(folder).rglob("*.nbi"))
 
 

@@ -10,6 +10,7 @@ from fastapi.responses import FileResponse, HTMLResponse, PlainTextResponse, Red
 from fastapi.staticfiles import StaticFiles
 from starlette.concurrency import iterate_in_threadpool, run_in_threadpool
 
+from turnout.evening.forecasts import to_be_compiled
 from turnout.problems import BadInput, Problem
 from turnout.web.desk import Answer, Desk
 from turnout.web.guard import Guard, Pass
@@ -17,6 +18,7 @@ from turnout.web.page import FIELDS, forecast_html, page_html
 
 STATIC = Path(__file__).parent / "static"
 LARGEST_FORM = 4096  # bytes; the form has three short fields
+COMPILING = "The simulator is being compiled, once after it is installed or changed: about a minute."
 FROM_SCRIPT = "x-turnout-page"  # set by the page's own script, which takes the page in place of a redirect
 
 
@@ -85,6 +87,8 @@ async def events(request: Request, desk: Desk, revision: int) -> AsyncIterator[s
     answer = desk.answer
     gone: list[bool] = []
     if answer.revision == revision:
+        if await run_in_threadpool(to_be_compiled):
+            yield event("wait", {"sentence": COMPILING})
         try:
             async for index, made in iterate_in_threadpool(desk.play(answer, lambda: bool(gone))):
                 yield event("part", {"index": index, "html": forecast_html(answer, index), "settled": made.settled})

@@ -55,6 +55,7 @@ SIGNS = {
     "bar": sign(8, 14, '<rect class="bar" width="8" height="14"/>'),
     "line": sign(8, 14, '<path class="tick" d="M4 0V14"/>'),
     "strip": sign(60, 14, STRIP),
+    "wanted": sign(20, 14, '<path class="wanted" d="M3 13V1H17V13"/>'),
     "broken": sign(14, 14, break_at(7)),
     "foot": sign(WIDTH_PX + 5, 14, break_at(BAR_X + 4, RULER_X)),
 }

@@ -10,7 +10,7 @@ from markupsafe import Markup
 
 from turnout.evening.values import LEAST, MOST
 from turnout.evening.views import view_of
-from turnout.fit.model import Fitted, FittedPart
+from turnout.fit.model import FittedPart
 from turnout.layout.model import PartLayout
 from turnout.measure import yards
 from turnout.problems import Problem
@@ -44,10 +44,11 @@ class How:
 
 def page_html(answer: Answer, problems: Sequence[Problem] = (), typed: Mapping[str, str] | None = None) -> str:
     """The whole page. `typed` stands in the fields instead of tonight's values when it could not be used."""
-    fitted = answer.fitted.fitted
-    facts = {**fact_words(answer), "problems": by_field(problems), "typed": {**typed_values(answer), **(typed or {})}}
-    hour = hour_words(answer) if fitted.fits else {"rows": (), "cautions": ()}
-    return template("desk.html").render(page={**facts, **verdict_words(answer, problems), **hour}, signs=SIGNS)
+    view = view_of(answer.fitted, answer.forecasts) if answer.fitted.fitted.fits else None
+    hour = {"rows": rows(answer, view), "cautions": view.care} if view else {"rows": (), "cautions": ()}
+    fields = {"problems": by_field(problems), "typed": {**typed_values(answer), **(typed or {})}}
+    page = {**fact_words(answer), **fields, **verdict_words(answer, view, problems), **hour}
+    return template("desk.html").render(page=page, signs=SIGNS)
 
 
 def forecast_html(answer: Answer, index: int) -> str:
@@ -60,6 +61,7 @@ def fact_words(answer: Answer) -> dict:
     evening, fitted = answer.fitted.evening, answer.fitted.fitted
     tonight, session = evening.tonight, evening.session
     space, (low, high) = tonight.space, session.expected
+    below = f" Everything below is for {tonight.players}." if fitted.fits else ""
     end = fitted.parts[-1].start_min + fitted.parts[-1].minutes if fitted.parts else tonight.minutes
     return {
         "title": f"Tonight, {players(tonight.players)}: {session.name}",
@@ -71,7 +73,7 @@ def fact_words(answer: Answer) -> dict:
         "players": tonight.players,
         "fewer": max(LEAST, tonight.players - 1),
         "more": min(MOST, tonight.players + 1),
-        "expected": f"{low} to {high} were expected. Everything below is for {tonight.players}.",
+        "expected": f"{low} to {high} were expected." + below,
         "tally": tally_ruler(tonight.players, low=LEAST, high=MOST, expected=session.expected),
         "ground": f"{round(yards(space.across_m))} x {round(yards(space.up_m))} yd, run-off included",
         "times": f"{clock(tonight.start, 0)} to {clock(tonight.start, end)}",
@@ -79,10 +81,10 @@ def fact_words(answer: Answer) -> dict:
     }
 
 
-def verdict_words(answer: Answer, problems: Sequence[Problem]) -> dict:
+def verdict_words(answer: Answer, view: EveningView | None, problems: Sequence[Problem]) -> dict:
     """Whether it fits, what gave way or what would do, and the sentence a screen reader hears."""
     fitted, count = answer.fitted.fitted, answer.fitted.evening.tonight.players
-    gave = gave_way(fitted)
+    gave = gave_way(view) if view else fitted.why()
     title = f"What gave way for {count}" if fitted.fits else f"It does not fit {players(count)}"
     said = " ".join(str(problem.expected) for problem in problems) or f"{title}. {' '.join(gave)}"
     layout = answer.fitted.layout
@@ -105,18 +107,11 @@ def by_field(problems: Sequence[Problem]) -> dict[str, list[Problem]]:
     return {name: [problem for field, problem in named if field == name] for name in FIELDS}
 
 
-def hour_words(answer: Answer) -> dict:
-    """The rows of the ledger and the care box."""
-    view = view_of(answer.fitted, answer.forecasts)
-    return {"rows": rows(answer, view), "cautions": view.care}
-
-
-def gave_way(fitted: Fitted) -> tuple[str, ...]:
-    """What gave way, without what was chosen: that stands in the rows."""
-    names = tuple(f"{part.copies[0].setup.practice.name}: " for part in fitted.parts)
-    lost = [f"{name}{way}" for name, part in zip(names, fitted.parts, strict=True) for way in part.gave_way]
-    other = [sentence for sentence in fitted.why() if not sentence.startswith(names)]
-    return (*lost, *other) if fitted.fits else fitted.why()
+def gave_way(view: EveningView) -> tuple[str, ...]:
+    """What gave way, part by part, then what holds for all; what was chosen stands in the rows."""
+    lost = [f"{part.name}: {way}" for part in view.parts for way in part.gave_way]
+    names = tuple(f"{part.name}: " for part in view.parts)
+    return (*lost, *(sentence for sentence in view.why if not sentence.startswith(names)))
 
 
 def rows(answer: Answer, view: EveningView) -> tuple[dict, ...]:
@@ -173,22 +168,30 @@ def strip_words(one: ForecastRow) -> dict:
     from turnout.show.strips import strip
 
     middle, _, span = one.text.partition(" ")
-    return {"label": one.axis.label, "drawn": Markup(strip(one.one_block, one.axis, width_px=STRIP_PX)),
-            "middle": middle, "range": span}  # fmt: skip
+    drawn = Markup(strip(one.one_block, one.axis, width_px=STRIP_PX, wanted=one.wanted))
+    wanted = [figure(one.axis.scale * end) for end in one.wanted or ()]
+    return {"label": one.axis.label, "drawn": drawn, "middle": middle, "range": span, "wanted": "–".join(wanted)}
 
 
 def judgement(view: PartView) -> str:
-    """What the figures say, in a sentence or two a coach would say."""
-    found = {one.name: one for one in view.forecast}
-    told = []
-    if "success" in found:
-        told.append(f"About {figure(100 * found['success'].value)} possessions in 100 score.")
+    """What the means say, in one sentence."""
+    found = {one.name: one.value for one in view.forecast}
+    told = [scoring(one) for one in view.forecast if one.name == "success"]
     if "possession_s" in found:
-        told.append(f"A possession lasts {figure(found['possession_s'].value)} seconds on average.")
-    if "touches_per_player_min" in found and found["touches_per_player_min"].value > 0:
-        gap_s = 60 / found["touches_per_player_min"].value
-        told.append(f"Each player touches the ball every {figure(gap_s)} seconds.")
-    return " ".join(told)
+        told.append(f"a possession lasts {figure(found['possession_s'])} seconds")
+    if found.get("touches_per_player_min"):
+        told.append(f"each player touches the ball every {figure(60 / found['touches_per_player_min'])} seconds")
+    return f"On average {listed(told)}." if told else ""
+
+
+def scoring(one: ForecastRow) -> str:
+    """How many possessions score, against what the coach wants."""
+    told = f"{figure(100 * one.value)} possessions in 100 score"
+    if one.wanted is None:
+        return told
+    low, high = one.wanted
+    verdict = "fewer than" if one.value < low else "more than" if one.value > high else "within"
+    return f"{told}, {verdict} the {figure(100 * low)} to {figure(100 * high)} you want"
 
 
 @lru_cache(maxsize=1)

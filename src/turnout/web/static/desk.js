@@ -72,6 +72,9 @@ function followForecasts() {
     const place = document.getElementById(`how-${part.index}`);
     if (stream === own && place) place.innerHTML = part.html;
   });
+  own.addEventListener("wait", (event) => {
+    document.getElementById("played").textContent = JSON.parse(event.data).sentence;
+  });
   own.addEventListener("done", () => finish("Every part has been played."));
   own.addEventListener("stale", () => finish("The evening was changed in another window. Load this page again."));
   own.onerror = () => finish("The forecasts stopped. Load this page again.");
