@@ -9,6 +9,7 @@ from turnout.practice.setup import Setup
 from turnout.practice.table import Row
 
 Spot = tuple[float, float]
+CLEAR_M = 1.0  # a start spot stands this far clear of a place closed to it, own choice
 EDGE_OUT_M = 0.5  # an edge player stands this far outside the line, own choice
 ROWS = {
     1: (1,), 2: (2,), 3: (1, 2), 4: (1, 2, 1), 5: (2, 1, 2), 6: (2, 3, 1), 7: (2, 3, 2), 8: (3, 3, 2), 9: (3, 4, 2),
@@ -36,6 +37,7 @@ def starts(setup: Setup) -> dict[str, tuple[Spot, ...]]:
             spots[group.key] = _line(place, number)
         else:
             spots[group.key] = _ring(place, number, order)
+        spots[group.key] = tuple(_kept_out(setup, group, rows, spot) for spot in spots[group.key])
     return spots
 
 
@@ -99,6 +101,26 @@ def _start_place(group: Group, rows: Iterable[Row]) -> str:
         if row.do == "stay in" and always and row.where is not None and row.where.how == "in" and _about(row, group):
             return row.where.place
     return group.home.place
+
+
+def _kept_out(setup: Setup, group: Group, rows: Iterable[Row], spot: Spot) -> Spot:
+    """The spot, moved out of every place the group stays out of at the start, towards the middle of the field."""
+    for row in rows:
+        if row.do == "stay out" and row.while_ is None and row.where is not None and _about(row, group):
+            place = setup.place(row.where.place)
+            for member in place.members or (place.name,):
+                spot = _out_of(setup.place(member), setup.field, spot)
+    return spot
+
+
+def _out_of(place: Place, field: Place, spot: Spot) -> Spot:
+    reach_x, reach_y = place.across_m / 2 + CLEAR_M, place.up_m / 2 + CLEAR_M
+    if abs(spot[0] - place.x_m) >= reach_x or abs(spot[1] - place.y_m) >= reach_y:
+        return spot
+    to_x, to_y = field.x_m - place.x_m, field.y_m - place.y_m
+    if abs(to_y) >= abs(to_x):
+        return spot[0], place.y_m + (reach_y if to_y >= 0 else -reach_y)
+    return place.x_m + (reach_x if to_x >= 0 else -reach_x), spot[1]
 
 
 def _about(row: Row, group: Group) -> bool:
