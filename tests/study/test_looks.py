@@ -1,8 +1,8 @@
 """Play that football people would not believe is caught by these figures."""
 
 import pytest
-
 from shipped_practices import KEYS, shipped
+
 from turnout.study.looks import looks
 
 
