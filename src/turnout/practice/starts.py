@@ -150,7 +150,7 @@ def _ring(place: Place, number: int, order: int) -> tuple[Spot, ...]:
 def _formation(place: Place, number: int, axis: tuple[float, float]) -> tuple[Spot, ...]:
     """Rows in the side's own half, the back row first."""
     rows = ROWS.get(number, ()) or _even_rows(number)
-    spots = []
+    spots: list[Spot] = []
     for index, width in enumerate(rows):
         depth = -0.78 + 0.66 * (index / max(1, len(rows) - 1)) if len(rows) > 1 else -0.4
         columns = WIDTHS.get(width) or [(column + 0.5) / width * 1.8 - 0.9 for column in range(width)]
