@@ -18,6 +18,8 @@ def files_of(paths: list[Path]) -> tuple[list[Path], list[Problem]]:
             problems.append(Problem(str(path), None, None, "a folder", "it holds no .yaml file to check"))
         elif not path.exists():
             problems.append(no_such_file(path))
+        elif not path.is_file() and not path.is_dir():
+            problems.append(Problem(str(path), None, None, path.name, "this is neither a file nor a folder"))
     return list(dict.fromkeys(files)), problems
 
 

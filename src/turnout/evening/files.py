@@ -25,14 +25,25 @@ def write_whole(path: Path, content: bytes) -> None:
         raise
 
 
+def ready_folder(folder: Path) -> None:
+    """Make the folder and try that it can be written, before hours of work are meant for it; raises BadInput."""
+    try:
+        folder.mkdir(parents=True, exist_ok=True)
+        scrap = folder / f".{secrets.token_hex(4)}.part"
+        scrap.write_bytes(b"")
+        scrap.unlink()
+    except OSError as error:
+        raise BadInput([unwritable(folder, error)]) from error
+
+
 def write_folder(folder: Path, contents: Mapping[str, bytes]) -> list[Path]:
     """Write several files into a folder: everything is put beside its place first, then all are renamed.
 
     Raises BadInput when the folder cannot be made or written; then no file of it has changed.
     """
+    ready_folder(folder)
     scraps: list[tuple[Path, Path]] = []
     try:
-        folder.mkdir(parents=True, exist_ok=True)
         for name, content in contents.items():
             scrap = folder / f".{name}.{secrets.token_hex(4)}.part"
             scraps.append((scrap, folder / name))

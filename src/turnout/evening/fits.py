@@ -70,14 +70,14 @@ def part_plain(part: FittedPart, rota: PartRota, fitted: Fitted) -> dict:
 
 
 def block_plain(block: BlockPlaces) -> dict:
-    """Who is where in one block: all copies together under `who`, each for itself under `copies`."""
+    """Who is where in one block: all copies together under `who`, each for itself under `by_copy`."""
     together: dict[str, list[str]] = {}
     apart: dict[int, dict[str, list[str]]] = {}
     for (copy, role), labels in block.who:
         together.setdefault(role, []).extend(labels)
         apart.setdefault(copy, {})[role] = list(labels)
     copies = [apart[copy] for copy in sorted(apart)]
-    return {"minutes": block.minutes, "who": together, "waiting": list(block.waiting), "copies": copies}
+    return {"minutes": block.minutes, "who": together, "waiting": list(block.waiting), "by_copy": copies}
 
 
 def copy_plain(copy: Copy, part: FittedPart) -> dict:

@@ -12,7 +12,6 @@ from turnout.practice.setup import Setup
 from turnout.study.model import Figure, Forecast
 
 SECONDS = 3600.0  # simulated seconds a part at most; the stop rule usually ends earlier
-SECONDS_RANGE = (60.0, 360_000.0)  # what may be asked for: a minute to a hundred hours
 BLOCK_S = 180.0  # a block when nobody has fitted one: 3 minutes, own choice
 
 Tell = Callable[[str, float], None]

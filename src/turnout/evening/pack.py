@@ -6,7 +6,7 @@ import zipfile
 from pathlib import Path
 
 from turnout import __version__
-from turnout.evening.files import write_folder
+from turnout.evening.files import ready_folder, write_folder
 from turnout.evening.fits import FittedEvening, fits_for
 from turnout.evening.forecasts import SECONDS, Tell, evening_plain, forecast_evening, nobody, shared
 from turnout.evening.replays import replay_pages
@@ -54,6 +54,7 @@ def pack_contents(answer: FittedEvening, *, seconds: float = SECONDS, tell: Tell
 
 def write_pack(answer: FittedEvening, out: Path, *, seconds: float = SECONDS, tell: Tell = nobody) -> list[Path]:
     """Write the pack into a folder, all of it or nothing; raises DoesNotFit or BadInput."""
+    ready_folder(out)
     return write_folder(out, pack_contents(answer, seconds=seconds, tell=tell))
 
 

@@ -55,18 +55,15 @@ def name_of(path: Path) -> str:
 
 def find(text: str, kinds: tuple[Kind, ...], *, name: str) -> Path:
     """A path as given, or the shipped file of that name; raises BadInput naming the nearest."""
-    path = Path(text)
+    known = {item.name: item for item in shipped()}
+    path = Path(text) if Path(text).is_file() or text not in known else known[text].path
+    named = [item.name for item in known.values() if item.kind in kinds]
+    what = " or ".join(kinds)
+    kind = kind_of(path)
+    if kind is not None and kind not in kinds:
+        raise BadInput([Problem(name, None, None, text, f"that is a {kind}; name a {what}", nearest(text, named))])
     if path.is_file():
         return path
-    named = {item.name: item.path for item in shipped() if item.kind in kinds}
-    if text in named:
-        return named[text]
-    what = " or ".join(kinds)
-    other = next((item for item in shipped() if item.name == text), None)
-    if other is not None:
-        raise BadInput(
-            [Problem(name, None, None, text, f"that is a {other.kind}; name a {what}", nearest(text, named))]
-        )
     expected = f"a {what} file, or one of the shelf: {', '.join(sorted(named)) or 'none is installed'}"
     raise BadInput([Problem(name, None, None, text, expected, nearest(text, named))])
 

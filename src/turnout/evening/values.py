@@ -11,6 +11,7 @@ LEAST, MOST = 6, 24  # the turnouts every practice is asked about
 LEVELS = ("new", "learning", "settled", "strong")
 AGES = (6, 18)
 MINUTES = (10.0, 180.0)
+SECONDS = (60.0, 360_000.0)  # simulated: a minute to a hundred hours
 
 
 def refuse(name: str, read: object, expected: str, nearest: str | None = None) -> NoReturn:
@@ -48,18 +49,23 @@ def players_range(text: str, *, name: str = "--players") -> range:
     return range(first, last + 1)
 
 
-def number(text: str, *, name: str, low: float, high: float, unit: str) -> float:
-    """A number between two ends, ends included; a unit typed behind it is ignored."""
+def number(text: str, *, name: str, low: float, high: float, what: str) -> float:
+    """A number between two ends, ends included; a unit typed behind it is ignored. what: 'a number of minutes'."""
     found = re.fullmatch(r"\s*(\d+(?:[.,]\d+)?)\s*[a-z]*\.?\s*", str(text), re.IGNORECASE)
     value = float(found[1].replace(",", ".")) if found else None
     if value is None or not low <= value <= high:
-        refuse(name, text, f"a number of {unit} from {low:g} to {high:g}")
+        refuse(name, text, f"{what} from {low:g} to {high:g}")
     return value
 
 
 def minutes_value(text: str, *, name: str = "--minutes") -> float:
     """The length of the hour in minutes."""
-    return number(text, name=name, low=MINUTES[0], high=MINUTES[1], unit="minutes")
+    return number(text, name=name, low=MINUTES[0], high=MINUTES[1], what="a number of minutes")
+
+
+def seconds_value(text: str, *, name: str = "--seconds") -> float:
+    """The most simulated seconds a part may take."""
+    return number(text, name=name, low=SECONDS[0], high=SECONDS[1], what="a number of seconds")
 
 
 def age_value(text: str, *, name: str = "--age") -> int:
