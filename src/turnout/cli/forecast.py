@@ -11,7 +11,7 @@ from turnout.evening.forecasts import evening_plain, forecast_evening, forecast_
 from turnout.evening.load import load_evening, with_facts
 from turnout.evening.single import forecast_practice, load_practice, usual_age
 from turnout.evening.stamp import content_hash
-from turnout.evening.values import age_value, level_value, players_value, refuse
+from turnout.evening.values import age_value, level_value, players_value, refuse, seconds_value
 
 
 def run(
@@ -33,9 +33,7 @@ def run(
             "age": None if age is None else age_value(age),
             "level": None if level is None else level_value(level),
         }
-        span_s = number(
-            seconds, name="--seconds", low=SECONDS_RANGE[0], high=SECONDS_RANGE[1], what="a number of seconds"
-        )
+        span_s = seconds_value(seconds)
         if shelf.kind_of(path) == "session":
             if steps is not None:
                 refuse("--steps", steps, "a practice to take them in; a session's parts name their own steps")

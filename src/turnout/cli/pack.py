@@ -8,6 +8,7 @@ from turnout.cli.say import fit_text
 from turnout.evening.fits import fit_evening
 from turnout.evening.load import load_evening, with_facts
 from turnout.evening.pack import write_pack
+from turnout.evening.values import seconds_value
 
 
 def run(
@@ -15,9 +16,7 @@ def run(
 ) -> None:
     """Write the pack; exit 1 when the session does not fit tonight."""
     with answering("pack", json=json, seed=seed) as answer, progress() as tell:
-        span_s = number(
-            seconds, name="--seconds", low=SECONDS_RANGE[0], high=SECONDS_RANGE[1], what="a number of seconds"
-        )
+        span_s = seconds_value(seconds)
         evening = with_facts(load_evening(session, tonight=tonight, seed=seed), **facts)
         fitted = fit_evening(evening)
         answer.inputs_hash = evening.inputs_hash
