@@ -11,7 +11,7 @@ from turnout.fit.model import FittedPart
 from turnout.practice.setup import Setup
 from turnout.study.model import Figure, Forecast
 
-SECONDS = 3600.0  # simulated seconds a part at most; the stop rule usually ends earlier
+SECONDS = 14_400.0  # simulated seconds a part at most, about half a second of waiting; the stop rule may end earlier
 BLOCK_S = 180.0  # a block when nobody has fitted one: 3 minutes, own choice
 
 Tell = Callable[[str, float], None]
@@ -31,13 +31,14 @@ def forecast_setup(
     seconds: float = SECONDS,
     block_s: float = BLOCK_S,
     waiting: int = 0,
+    surface: str = "3G",
     tell: Tell = nobody,
     stop: Stop | None = None,
 ) -> Forecast:
     """The forecast of one setup; kept on disk under the hash of everything it depends on."""
     from turnout.study.forecast import forecast, model_stamp
 
-    key = content_hash(setup, age, level, seed, seconds, block_s, waiting, model_stamp())
+    key = content_hash(setup, age, level, seed, seconds, block_s, waiting, surface, model_stamp())
     found = recall(key)
     if found is not None:
         return found
@@ -45,6 +46,7 @@ def forecast_setup(
     tell(f"{stage}; first the simulator is compiled, once, about a minute" if to_be_compiled() else stage, 0.0)
     made = forecast(
         setup, age=age, level=level, seconds=seconds, block_s=block_s, seed=seed, waiting=waiting,
+        surface=surface,
         progress=lambda share: tell(stage, share), stop=stop,
     )  # fmt: skip
     if stop is None or not stop():
@@ -69,7 +71,7 @@ def forecast_part(
     first = part.copies[0]
     return forecast_setup(
         first.setup, age=tonight.age, level=tonight.level, seed=answer.evening.seed,
-        seconds=seconds, block_s=block_s, waiting=first.waiting, tell=tell, stop=stop,
+        seconds=seconds, block_s=block_s, waiting=first.waiting, surface=tonight.surface, tell=tell, stop=stop,
     )  # fmt: skip
 
 

@@ -10,7 +10,7 @@ from turnout.evening.forecasts import SECONDS, Stop, forecast_part, nobody
 from turnout.evening.load import Evening, with_facts
 from turnout.study.model import Forecast
 
-QUICK_S = 240.0  # simulated seconds of the first answer: enough for a range, soon enough to wait for (own choice)
+QUICK_S = 600.0  # simulated seconds of the first answer: enough for a range, soon enough to wait for (own choice)
 
 
 @dataclass(frozen=True)
