@@ -100,7 +100,7 @@ def pack(
     players: Players = None,
     space: Space = None,
     minutes: Minutes = None,
-    seconds: Seconds = "3600",
+    seconds: Seconds = "14400",
     out: Out = Path("out"),
     seed: Seed = 7,
     json: Json = False,

@@ -16,8 +16,9 @@ def recorded(answer: FittedEvening, part: FittedPart) -> Recording:
     from turnout.study.passage import find
 
     tonight, setup, seed = answer.evening.tonight, part.copies[0].setup, answer.evening.seed
-    window = find(setup, age=tonight.age, level=tonight.level, seed=seed)
-    return record(setup, age=tonight.age, level=tonight.level, seed=seed, window=window)
+    surface = tonight.surface
+    window = find(setup, age=tonight.age, level=tonight.level, seed=seed, surface=surface)
+    return record(setup, age=tonight.age, level=tonight.level, seed=seed, window=window, surface=surface)
 
 
 def replay_files_of(answer: FittedEvening, view: EveningView, index: int) -> dict[str, str]:
