@@ -177,24 +177,27 @@ def strip_words(one: ForecastRow) -> dict:
 
 
 def judgement(view: PartView) -> str:
-    """What the means say, in one sentence."""
+    """What the means say, in a sentence or two."""
     found = {one.name: one.value for one in view.forecast}
     told = [scoring(one) for one in view.forecast if one.name == "success"]
+    rest = []
     if "possession_s" in found:
-        told.append(f"a possession lasts {figure(found['possession_s'])} seconds")
+        rest.append(f"a possession lasts {figure(found['possession_s'])} seconds")
     if found.get("touches_per_player_min"):
-        told.append(f"each player touches the ball every {figure(60 / found['touches_per_player_min'])} seconds")
-    return f"On average {listed(told)}." if told else ""
+        rest.append(f"each player touches the ball every {figure(60 / found['touches_per_player_min'])} seconds")
+    if rest:
+        told.append(f"On average {listed(rest)}.")
+    return " ".join(told)
 
 
 def scoring(one: ForecastRow) -> str:
     """How many possessions score, against what the coach wants."""
-    told = f"{figure(100 * one.value)} possessions in 100 score"
+    told = f"About {figure(100 * one.value)} possessions in 100 score"
     if one.wanted is None:
-        return told
+        return f"{told}."
     low, high = one.wanted
     verdict = "fewer than" if one.value < low else "more than" if one.value > high else "within"
-    return f"{told}, {verdict} the {figure(100 * low)} to {figure(100 * high)} you want"
+    return f"{told}, {verdict} the {figure(100 * low)} to {figure(100 * high)} you want."
 
 
 @lru_cache(maxsize=1)
