@@ -72,3 +72,13 @@ def test_a_recording_repeats_the_run_it_was_found_in() -> None:
     film = record(setup, age=AGE, level=LEVEL, seed=9, window=(30, 60))
     assert film.events == tuple(e for e in log if 30 <= e.t_s <= 60)
     assert film.t_s[0] == pytest.approx(30) and film.t_s[-1] == pytest.approx(60)
+
+
+@pytest.mark.parametrize("key", KEYS)
+def test_bodies_do_not_pass_through_one_another(key: str) -> None:
+    film = record(shipped(key), age=AGE, level=LEVEL, seed=3, window=(0, 600), rate_hz=10)
+    gap = film.players_m[:, :, None] - film.players_m[:, None]
+    apart_m = np.hypot(gap[..., 0], gap[..., 1])
+    players = np.arange(apart_m.shape[1])
+    apart_m[:, players, players] = np.inf
+    assert (apart_m.min(axis=(1, 2)) < 0.3).mean() < 0.005  # a collision lasts a frame at most

@@ -45,9 +45,9 @@ T_POSSESSION, T_STARTED = 19, 20       # s: possession opened; last start
 NOW, T_PRESS, T_PLAN, SQ = 21, 22, 23, 24  # s; s: next choice of pressers; s: next planning of chases; m: root of area
 OUT_GROW = 25                          # m: strip round the field that is not out (edge players)
 T_WON_0 = 26                           # s: when each of two sides last won the ball
-T_CLOCK = 30                           # s: next look at the clock sentences
+T_CLOCK, T_APART = 30, 31              # s: next look at the clock sentences; next parting of bodies
 IN_VX, IN_VY = 28, 29                  # m/s: the ball as it came to whoever plays it first time
-B_SIZE = 31
+B_SIZE = 32
 
 # G: moment, int (players by number, -1 for nobody)
 HOLDER, LAST, LAST_TEAM, PASSER, TARGET, PHASE = 0, 1, 2, 3, 4, 5

@@ -15,6 +15,7 @@ from turnout.play.kernel.columns import (
     S_HARD,
     S_OFF_BALL,
     S_STILL,
+    T_APART,
     T_STOOD,
     TOP,
     TX,
@@ -27,11 +28,12 @@ from turnout.play.kernel.columns import (
     Y,
 )
 from turnout.play.kernel.compiling import kernel
-from turnout.play.kernel.weights import K_BRAKE, K_EASE, K_TURN
+from turnout.play.kernel.weights import K_BRAKE, K_DT, K_EASE, K_TURN
 
 FAST_MPS = 16 / 3.6
 HARD_MPS2 = 6.0
 STILL_MPS = 0.5
+APART_S, BODY_M, MOST_APART_M = 0.1, 0.55, 0.12  # two bodies side by side, free
 SLOW_DOWN_M = 8.0  # nobody needs more than this to stop
 
 
@@ -90,3 +92,26 @@ def move(P, I, A, B, W, dt, holder, S, U):
                 S[i, S_STILL] += dt
         if speed > 0.6:
             P[i, T_STOOD] = B[NOW]
+
+
+@kernel
+def part_bodies(P, B, W):
+    """Bodies do not pass through one another: ten times a second those that overlap are moved apart, half each."""
+    if B[T_APART] > B[NOW] + 0.5 * W[K_DT]:
+        return
+    B[T_APART] += APART_S
+    for i in range(P.shape[0]):
+        for j in range(i + 1, P.shape[0]):
+            dx, dy = P[j, X] - P[i, X], P[j, Y] - P[i, Y]
+            gap2 = dx * dx + dy * dy
+            if gap2 >= BODY_M * BODY_M:
+                continue
+            gap = math.sqrt(gap2)
+            ux, uy = (dx / gap, dy / gap) if gap > 1e-6 else (1.0, 0.0)
+            half = min(0.5 * (BODY_M - gap), MOST_APART_M)
+            P[i, X], P[i, Y] = P[i, X] - ux * half, P[i, Y] - uy * half
+            P[j, X], P[j, Y] = P[j, X] + ux * half, P[j, Y] + uy * half
+            closing = (P[j, VX] - P[i, VX]) * ux + (P[j, VY] - P[i, VY]) * uy
+            if closing < 0.0:  # the push that brought them together is spent
+                P[i, VX], P[i, VY] = P[i, VX] + 0.5 * closing * ux, P[i, VY] + 0.5 * closing * uy
+                P[j, VX], P[j, VY] = P[j, VX] - 0.5 * closing * ux, P[j, VY] - 0.5 * closing * uy

@@ -10,7 +10,7 @@ from turnout.play.kernel.compiling import kernel, kernel_inlined, kernel_making_
 from turnout.play.kernel.ground import allowed, inside, touch_limit
 from turnout.play.kernel.judging import actor_fits, change, happens, note, side_of
 from turnout.play.kernel.marking import mark, pick_presser
-from turnout.play.kernel.moving import move
+from turnout.play.kernel.moving import move, part_bodies
 from turnout.play.kernel.owning import (
     close_possession,
     close_spell,
@@ -98,6 +98,7 @@ def run(
             close_possession(B, G, V, 1)
             stop(P, I, B, G, R, Z, L, T, W, aim, starts, Q, runs, LOG, G[STOP_TEAM], G[STOP_ROW], B[BX], B[BY])
         move(P, I, A, B, W, dt, G[HOLDER], S, U)
+        part_bodies(P, B, W)
         Q[Q_TIME] += dt
     S[:, S_TIME] = Q[Q_TIME]
     return G[LOG_N]
