@@ -177,7 +177,12 @@ def on_ball(P, I, A, B, G, R, Z, L, T, F, W, aim, edges, seen, spots, runs, chan
         if B[T_KICK_AT] <= soon:
             strike(P, I, A, B, G, R, Z, T, edges, W, runs, S, U, V, E, H, Q, seen, chance, LOG)
             return
+    before = G[TOUCHES]
     dribble(P, I, A, B, G, R, Z, L, W, S, U, holder, dt)
+    if G[TOUCHES] > before:
+        touched(P, I, B, G, R, Z, T, edges, runs, V, E, H, Q, LOG, holder)
+        if G[HOLDER] != holder:
+            return
     thief = tackler(P, I, A, B, G, R, Z, L, W, dt, chance)
     if thief >= 0:
         tackled(P, I, A, B, G, R, Z, T, W, edges, runs, chance, S, U, V, E, H, Q, LOG, holder, thief)
