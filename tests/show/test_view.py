@@ -36,7 +36,7 @@ def evening_of(players=14, names=True, **changes):
     tonight = replace(read_tonight(SHELF.parent / "season-example" / "tuesday.yaml"), players=players, **changes)
     fitted = fit_session(session, tonight)
     assert fitted.fits
-    forecasts = {part.practice.key: forecast(part.practice.key) for part in session.parts}
+    forecasts = {number: forecast(part.practice.key) for number, part in enumerate(session.parts)}
     rotas, layout = rota_for(fitted, tonight.labels), lay_out(fitted)
     return fitted, evening_view(fitted, rotas, layout, forecasts, names=names, date="Tuesday", club="Saltmarsh Juniors")
 

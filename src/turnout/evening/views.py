@@ -12,9 +12,8 @@ def view_of(answer: FittedEvening, forecasts: Mapping[int, Forecast], *, names: 
     from turnout.show.view import evening_view
 
     assert answer.layout is not None, "an evening that does not fit has no view"
-    keys = [part.copies[0].setup.practice.key for part in answer.fitted.parts]
-    by_key = {keys[index]: made for index, made in forecasts.items()}
-    return evening_view(answer.fitted, answer.rotas, answer.layout, by_key, names=names)
+    by_part = {answer.fitted.parts[place].index: made for place, made in forecasts.items()}
+    return evening_view(answer.fitted, answer.rotas, answer.layout, by_part, names=names)
 
 
 def evening_text(view: EveningView) -> str:

@@ -29,7 +29,7 @@ def evening_view(
     fitted: Fitted,
     rotas: Sequence[PartRota],
     layout: Layout,
-    forecasts: Mapping[str, Forecast],
+    forecasts: Mapping[int, Forecast],
     *,
     names: bool,
     date: str | None = None,
@@ -37,7 +37,7 @@ def evening_view(
 ) -> EveningView:
     """The evening as every face reads it.
 
-    forecasts: by practice key; a part without one shows no figures. names: first names on the rota, and then neither
+    forecasts: by `FittedPart.index`; a part without one shows no figures. names: first names on the rota, and then neither
     club, date nor place; without, the players' numbers on the coach's list.
     """
     tonight = fitted.tonight
@@ -75,7 +75,7 @@ def part_view(
     part: FittedPart,
     rota: PartRota | None,
     laid: PartLayout | None,
-    forecasts: Mapping[str, Forecast],
+    forecasts: Mapping[int, Forecast],
     *,
     names: bool,
 ) -> PartView:
@@ -84,7 +84,7 @@ def part_view(
     setup = part.copies[0].setup
     practice = setup.practice
     sides = sides_of(practice, bibs=part.bibs, own=tonight.kit.own)
-    forecast = forecasts.get(practice.key)
+    forecast = forecasts.get(part.index)
     steps = step_views(setup, side_words(sides))
     return PartView(
         number=fitted.parts.index(part) + 1,
