@@ -48,7 +48,7 @@ def signs(drawing: Drawing) -> list[Sign]:
     if drawing.numbered:
         found.append((16.0, lambda x, y: symbols.order_disc(x + 8, y, 1, 7.0), "number of its sentence"))
     if "ball" in kinds:
-        found.append((12.0, lambda x, y: symbols.ball(x + 6, y), "ball at the start" if lines else "ball"))
+        found.append((12.0, lambda x, y: symbols.ball(x + 6, y), "ball at the start" if drawing.numbered else "ball"))
     plain = {"corner cone": "cone"} if not kinds & {"line cone", "zone cone"} else {}
     found += [(13.0, _thing(kind), plain.get(kind, word)) for kind, word in THINGS.items() if kind in kinds]
     return found
