@@ -96,6 +96,18 @@ def test_without_names_no_two_players_share_a_number():
         assert sorted(numbers, key=int) == [str(n) for n in range(1, 19)]
 
 
+def test_where_the_bibs_differ_the_rota_calls_sides_by_letter_and_says_what_each_copy_wears():
+    fitted, view = evening_of(players=22)
+    mixed = [n for n, part in enumerate(fitted.parts) if len({copy.bibs for copy in part.copies}) > 1]
+    assert mixed
+    for n in mixed:
+        rota = view.parts[n].rota
+        assert [words for _, words in rota.columns] == ["A inside", "B inside", "A edge", "B edge"]
+        for copy, row in zip(fitted.parts[n].copies, rota.rows, strict=False):
+            worn = {side: "own shirts" if colour == "own" else colour for side, colour in copy.bibs}
+            assert row.copy.endswith(f": A {worn['amber']}, B {worn['blue']}")
+
+
 def test_forecast_rows_carry_value_interval_and_band(evening):
     row = evening[1].parts[0].forecast[0]
     assert (row.value, row.low, row.high, row.one_block) == (3.4, 3.1, 3.7, BAND)
@@ -154,6 +166,8 @@ def test_colours_change_places_without_mixing():
     [
         (clock("18:00", 74.6), "19:15"),
         (clock("23:50", 20), "00:10"),
+        (clock("18:00", 14.5), "18:15"),
+        (clock("18:00", 17.5), "18:18"),
         (figure(0.433), "0.43"),
         (figure(4.44), "4.4"),
         (figure(21.4), "21"),

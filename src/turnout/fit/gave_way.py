@@ -10,7 +10,7 @@ from turnout.fit.words import figure, number_word, plural
 from turnout.practice.ground import setup_of
 from turnout.session.model import Part
 
-AREA_SEEN = 0.10  # a coach sees a tenth more or less room; less than that is not worth a line
+AREA_SEEN = 0.10  # a tenth more or less room is seen; less is the same to a coach and not worth a line (own choice)
 MINUTES_SEEN = 2.0
 
 

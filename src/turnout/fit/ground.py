@@ -2,6 +2,7 @@
 
 from dataclasses import dataclass
 from functools import lru_cache
+from math import pi
 
 from turnout.fit.model import Copy
 from turnout.fit.roles import designed_mix
@@ -118,5 +119,5 @@ def area_per_player_m2(setup: Setup) -> float:
     """Area of the first place per player at home in it, m2."""
     players = sum(setup.counts[number][1] for number in at_home(setup.practice))
     field = setup.field
-    area = field.across_m * field.up_m * (0.7853981633974483 if field.kind == "circle" else 1.0)
+    area = field.across_m * field.up_m * (pi / 4 if field.kind == "circle" else 1.0)
     return area / max(1, players)

@@ -5,13 +5,12 @@ from math import ceil
 
 from turnout.club.tonight import Tonight
 from turnout.fit.altered import endless_ground, plenty_of_adults, plenty_of_bibs
+from turnout.fit.gave_way import AREA_SEEN
 from turnout.fit.ground import area_per_player_m2
 from turnout.fit.minutes import least_minutes
 from turnout.fit.model import Fitted, FittedPart
 from turnout.fit.stops import part_stops
 from turnout.fit.words import blocks_words, copies_words, figure, joined, plural
-
-AREA_SEEN = 0.10  # the same numbers on less than a tenth more room is the same to a coach
 
 Refit = Callable[[Tonight], tuple[FittedPart, ...] | None]
 Lift = Callable[[Tonight], Tonight]

@@ -1,7 +1,7 @@
 """The words a fit speaks in: numbers, sizes and lists as a coach says them."""
 
 from turnout.fit.model import Copy, FittedPart
-from turnout.measure import UNITS_M, yards
+from turnout.measure import UNITS_M
 from turnout.practice.model import Practice
 
 _NUMBERS = ("no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve")
@@ -71,8 +71,3 @@ def blocks_words(part: FittedPart) -> str:
     same = len(set(lengths)) == 1
     blocks = f"{len(lengths)} blocks of {lengths[0]} min" if same else f"blocks of {joined(lengths)} min"
     return f"{figure(part.minutes)} min: {blocks}, {figure(part.rest_min)} min between"
-
-
-def yards_words(metres: float) -> str:
-    """Metres as yards with one decimal at most."""
-    return f"{round(yards(metres), 1):g} yd"

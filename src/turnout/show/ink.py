@@ -13,7 +13,6 @@ INK, INK_2, INK_3 = "#17191E", "#43464D", "#63666C"
 EDGE, RULE = "#837E73", "#CFC9BA"
 PEN, PEN_WASH = "#98290F", "#F8E7E0"
 SANS = "'Source Sans Pro','Helvetica Neue','Segoe UI',Roboto,'Liberation Sans',Arial,sans-serif"
-SERIF = "'Source Serif Pro','Iowan Old Style',Palatino,P052,Charter,Georgia,'DejaVu Serif Condensed',serif"
 
 BIB_INK = {
     "blue": "#0B4F8A",
@@ -110,6 +109,11 @@ def _neutral_key(colour: str, own: str | None) -> str:
     if colour == OWN_SHIRTS:
         return "Neutrals, own shirts"
     return "Neutrals" if is_neutral(colour) else f"Neutrals, {colour} bibs"
+
+
+def colour_words(colour: str) -> str:
+    """A colour as it is worn: 'blue', 'own shirts'."""
+    return "own shirts" if colour == OWN_SHIRTS else colour
 
 
 def plural(colour: str) -> str:

@@ -6,7 +6,7 @@ from turnout.club.tonight import Tonight
 from turnout.fit.model import FittedPart
 from turnout.rota.model import BlockPlaces, PartRota
 from turnout.show.evening import RotaRow, RotaView
-from turnout.show.ink import Side
+from turnout.show.ink import Side, colour_words, is_neutral
 from turnout.show.words import clock
 
 
@@ -15,14 +15,17 @@ def rota_view(part: FittedPart, rota: PartRota, sides: Sequence[Side], tonight: 
     practice = part.copies[0].setup.practice
     by_side = {side.side: side for side in sides}
     keys = [group.key for group in practice.groups]
+    differ = bibs_differ(part)
     columns: list[tuple[Side | None, str]] = [
-        (by_side[group.side], f"{by_side[group.side].name} {group.role}".strip()) for group in practice.groups
+        (by_side[group.side], f"{_called(by_side[group.side], differ)} {group.role}".strip())
+        for group in practice.groups
     ]
     waits = any(block.waiting for block in rota.blocks)
     if waits:
         columns.append((None, "Waiting"))
     shown = {label: label if names else str(number) for number, label in enumerate(_everybody(rota, tonight), start=1)}
-    rows = tuple(_rows(part, rota, keys, shown, tonight.start, waits))
+    worn = [_copy(part, copy, sides if differ else ()) for copy in range(len(part.copies))]
+    rows = tuple(_rows(part, rota, keys, shown, worn, tonight.start, waits))
     return RotaView(tuple(columns), rows, rota.note, len(part.copies))
 
 
@@ -34,8 +37,25 @@ def _everybody(rota: PartRota, tonight: Tonight) -> list[str]:
     return [*tonight.labels, *filled]
 
 
+def bibs_differ(part: FittedPart) -> bool:
+    """Whether a side wears one colour in one copy and another in the next."""
+    first = dict(part.bibs)
+    return any(first.get(side, colour) != colour for copy in part.copies for side, colour in copy.bibs)
+
+
+def _called(side: Side, differ: bool) -> str:
+    """A side over its column: by its colour, or by its letter when the colour is not the same in every copy."""
+    return side.letter if differ and not is_neutral(side.side) else side.name
+
+
 def _rows(
-    part: FittedPart, rota: PartRota, keys: Sequence[str], shown: dict[str, str], start: str, waits: bool
+    part: FittedPart,
+    rota: PartRota,
+    keys: Sequence[str],
+    shown: dict[str, str],
+    worn: Sequence[str],
+    start: str,
+    waits: bool,
 ) -> Iterator[RotaRow]:
     starts = _block_starts(part)
     for first, last, block in _runs(rota.blocks):
@@ -46,17 +66,16 @@ def _rows(
             if waits:
                 cells.append(_cell(block.waiting, shown) if copy == 0 else "")
             top = copy == 0
-            yield RotaRow(
-                name if top else "", clock(start, starts[first]) if top else "", _copy(part, copy), tuple(cells)
-            )
+            yield RotaRow(name if top else "", clock(start, starts[first]) if top else "", worn[copy], tuple(cells))
 
 
-def _copy(part: FittedPart, index: int) -> str:
-    """'2', or '2: red, blue' where this copy wears other bibs than the first."""
+def _copy(part: FittedPart, index: int, sides: Sequence[Side]) -> str:
+    """'2', or with the sides whose bibs differ '2: A own shirts, B blue'."""
     if len(part.copies) == 1:
         return ""
-    worn = part.copies[index].bibs or part.bibs
-    return str(index + 1) if worn == part.bibs else f"{index + 1}: {', '.join(colour for _, colour in worn)}"
+    worn = dict(part.copies[index].bibs)
+    told = [f"{side.letter} {colour_words(worn[side.side])}" for side in sides if side.side in worn]
+    return f"{index + 1}: {', '.join(told)}" if told else str(index + 1)
 
 
 def _cell(labels: Sequence[str], shown: dict[str, str]) -> str:

@@ -35,11 +35,6 @@ AXES = {
 }
 
 
-def axis_of(name: str) -> Axis:
-    """The axis of a measure; raises KeyError on one without an axis."""
-    return AXES[name]
-
-
 def strip(
     band: Band, axis: Axis, *, width_px: float = 150.0, alt: str = "", wanted: tuple[float, float] | None = None
 ) -> str:

@@ -8,7 +8,7 @@ from turnout.care import Caution, care_box
 from turnout.club.tonight import Tonight
 from turnout.fit.model import Fitted, FittedPart
 from turnout.layout.model import Layout, PartLayout
-from turnout.measure import PACE_M
+from turnout.measure import PACE_M, YARD_M, yards
 from turnout.practice.model import Place, Practice, Question
 from turnout.practice.setup import Setup
 from turnout.rota.model import PartRota
@@ -22,7 +22,7 @@ from turnout.show.strips import AXES
 from turnout.show.words import clock, figure, listed, minutes_text, number_word, paces_text, size_yards, yards_text
 from turnout.study.model import Band, Figure, Forecast
 
-OTHER_TYPES = ("hall", "indoor", "sports hall", "futsal")
+INDOOR_WORDS = ("hall", "indoor", "sports hall", "futsal")
 
 
 def evening_view(
@@ -37,8 +37,8 @@ def evening_view(
 ) -> EveningView:
     """The evening as every face reads it.
 
-    forecasts: by `FittedPart.index`; a part without one shows no figures. names: first names on the rota, and then neither
-    club, date nor place; without, the players' numbers on the coach's list.
+    forecasts: by `FittedPart.index`; a part without one shows no figures. names: first names on the rota, and then
+    neither club, date nor place; without, the players' numbers on the coach's list.
     """
     tonight = fitted.tonight
     by_part = {rota.part: rota for rota in rotas}
@@ -164,7 +164,7 @@ def _rules(setup: Setup, sides: Sequence[Side]) -> tuple[str, ...]:
 
 
 def _care(tonight: Tonight) -> tuple[Caution, ...]:
-    indoors = any(word in f"{tonight.surface} {tonight.space.name}".lower() for word in OTHER_TYPES)
+    indoors = any(word in f"{tonight.surface} {tonight.space.name}".lower() for word in INDOOR_WORDS)
     return care_box(
         players=tonight.players,
         age=tonight.age,
@@ -178,7 +178,7 @@ def _care(tonight: Tonight) -> tuple[Caution, ...]:
 
 
 def _space(tonight: Tonight, names: bool) -> str:
-    size = size_yards(round(tonight.space.across_m / 0.9144) * 0.9144, round(tonight.space.up_m / 0.9144) * 0.9144)
+    size = size_yards(round(yards(tonight.space.across_m)) * YARD_M, round(yards(tonight.space.up_m)) * YARD_M)
     return size if names else f"{tonight.space.name}, {size}"
 
 

@@ -1,6 +1,7 @@
 """Figures, lengths and times as a coach says them."""
 
 from collections.abc import Sequence
+from math import floor
 
 from turnout.measure import PACE_M, YARD_M
 
@@ -54,9 +55,9 @@ def size_yards(across_m: float, up_m: float) -> str:
 
 
 def clock(start: str, minutes: float) -> str:
-    """The time of day so many minutes after `start` ('18:00'), to the nearest minute."""
+    """The time of day so many minutes after `start` ('18:00'), to the nearest minute; a half goes up."""
     hour, minute = (int(part) for part in start.split(":"))
-    total = round(hour * 60 + minute + minutes) % (24 * 60)
+    total = floor(hour * 60 + minute + minutes + 0.5) % (24 * 60)
     return f"{total // 60:02d}:{total % 60:02d}"
 
 
