@@ -1,6 +1,7 @@
 """Drawings: everything in metres is shown, nothing overlaps at any size, and grey paper still tells the sides apart."""
 
 import re
+from dataclasses import replace
 from itertools import combinations
 from math import dist
 from xml.etree import ElementTree
@@ -189,3 +190,17 @@ def test_no_style_attribute_or_outside_address():
     drawn = svg(square(), width_px=300)
     assert "style=" not in drawn
     assert re.findall(r"https?://[^\"]*", drawn) == ["http://www.w3.org/2000/svg"]
+
+
+def test_the_key_notes_who_has_how_many_touches():
+    from shipped_practices import shipped
+
+    from turnout.practice.steps import with_steps
+
+    setup = shipped("harbour-square")
+    two = setup_drawing(setup)
+    one = setup_drawing(replace(setup, practice=with_steps(setup.practice, ["One touch on the edge"])))
+    assert two.limits == ((2, "edge players"),) and one.limits == ((1, "edge players"),)
+    assert "touches, edge players" in svg(two, width_px=400) and "touch, edge players" in svg(one, width_px=400)
+    assert "Two touches: edge players." in two.desc
+    assert setup_drawing(shipped("breakwater")).limits == ((2, "Neutrals"),)

@@ -82,6 +82,7 @@ class Drawing:
     measures: tuple[Measure, ...] = ()
     sides: tuple[Side, ...] = ()
     numbered: bool = False  # the key explains the numbers on the lines
+    limits: tuple[tuple[int, str], ...] = ()  # touches allowed, to whom: noted in the key
 
     @property
     def field(self) -> Area:

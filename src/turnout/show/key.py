@@ -47,6 +47,9 @@ def signs(drawing: Drawing) -> list[Sign]:
     found += [(36.0, _line(kind), word) for kind, word in LINES.items() if kind in lines]
     if drawing.numbered:
         found.append((16.0, lambda x, y: symbols.order_disc(x + 8, y, 1, 7.0), "number of its sentence"))
+    found += [
+        (15.0, _limit(touches), f"{'touch' if touches == 1 else 'touches'}, {who}") for touches, who in drawing.limits
+    ]
     if "ball" in kinds:
         found.append((12.0, lambda x, y: symbols.ball(x + 6, y), "ball at the start" if drawing.numbered else "ball"))
     plain = {"corner cone": "cone"} if not kinds & {"line cone", "zone cone"} else {}
@@ -56,6 +59,10 @@ def signs(drawing: Drawing) -> list[Sign]:
 
 def _side(side: Side) -> Draw:
     return lambda x, y: symbols.player(x + 9, y, 8.6, side, None)
+
+
+def _limit(touches: int) -> Draw:
+    return lambda x, y: symbols.limit(x + 7, y, touches)
 
 
 def _line(kind: LineKind) -> Draw:

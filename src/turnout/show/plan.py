@@ -7,7 +7,7 @@ from math import cos, pi, sin
 from turnout.measure import PACE_M
 from turnout.practice.model import Place
 from turnout.practice.setup import Setup
-from turnout.practice.table import Row
+from turnout.practice.table import Row, Who
 from turnout.show.arrows import ball_and_change
 from turnout.show.drawing import Area, Drawing, Line, Mark, Measure, Point
 from turnout.show.ink import Side, sides_of
@@ -43,7 +43,7 @@ def setup_drawing(
     areas = tuple(_area(place, index) for index, (_, place) in enumerate(setup.places) if _drawn(place))
     return Drawing(
         title=f"{setup.practice.name}, {players(setup.players)}",
-        desc=describe(setup, sides, marks, arrows),
+        desc=describe(setup, sides, marks, arrows, touch_limits(rows, sides)),
         bounds_m=_bounds(areas, marks),
         areas=areas,
         marks=marks,
@@ -51,7 +51,26 @@ def setup_drawing(
         measures=measures(setup, pace_m=pace_m),
         sides=tuple(side for side in sides if any(mark.side == side for mark in marks)),
         numbered=any(line.number for line in arrows),
+        limits=touch_limits(rows, sides),
     )
+
+
+def touch_limits(rows: Sequence[Row], sides: Sequence[Side]) -> tuple[tuple[int, str], ...]:
+    """Touches allowed and to whom, in the words of the key, from the when/then table."""
+    names = {side.side: side.name for side in sides}
+    found = []
+    for row in rows:
+        if row.do == "touches" and isinstance(row.value, int):
+            where = f" in {row.where.place}" if row.where is not None else ""
+            found.append((row.value, f"{_whose(row.who, names)}{where}"))
+    return tuple(dict.fromkeys(found))
+
+
+def _whose(who: Who, names: Mapping[str, str]) -> str:
+    side = names.get(who.side or "", "")
+    if who.kind == "role" and who.role not in names:
+        return f"{side} {who.role} players".strip()
+    return side or names.get(who.role or "", "everyone")
 
 
 def player_marks(setup: Setup, sides: Sequence[Side], spots: Spots) -> tuple[Mark, ...]:

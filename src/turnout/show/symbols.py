@@ -139,6 +139,12 @@ def order_disc(x: float, y: float, number: int, radius: float) -> str:
     return _disc(x, y, radius, SHEET, 1.2) + text(x, y + size * 0.35, str(number), size, bold=True)
 
 
+def limit(x: float, y: float, touches: int) -> str:
+    """How many touches a sentence leaves: the number in an open square, unlike the discs of players and sentences."""
+    square = f'<rect x="{x - 6.5:.1f}" y="{y - 6.5:.1f}" width="13" height="13" fill="{SHEET}" stroke="{INK}"/>'
+    return square + text(x, y + 3.6, str(touches), 10.0, bold=True)
+
+
 def old_place(x: float, y: float) -> str:
     """Where somebody was: a small open disc."""
     return _disc(x, y, 3.6, SHEET, 1.1, INK_3)

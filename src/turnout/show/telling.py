@@ -9,10 +9,16 @@ from turnout.show.ink import Side
 from turnout.show.words import listed, number_word, size_yards, yards_text
 
 
-def describe(setup: Setup, sides: Sequence[Side], marks: Sequence[Mark], lines: Sequence[Line]) -> str:
-    """The ground, who stands where, and each line with the sentence it belongs to."""
-    parts = [_ground(setup.field), *(_zones(setup)), *_people(setup, sides), *_lines(lines, marks)]
-    return " ".join(parts)
+def describe(
+    setup: Setup,
+    sides: Sequence[Side],
+    marks: Sequence[Mark],
+    lines: Sequence[Line],
+    limits: Sequence[tuple[int, str]] = (),
+) -> str:
+    """The ground, who stands where, touches allowed, and each line with the sentence it belongs to."""
+    noted = [f"{number_word(n).capitalize()} {'touch' if n == 1 else 'touches'}: {who}." for n, who in limits]
+    return " ".join([_ground(setup.field), *_zones(setup), *_people(setup, sides), *noted, *_lines(lines, marks)])
 
 
 def _ground(field: Place) -> str:
