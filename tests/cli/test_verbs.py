@@ -71,6 +71,48 @@ def test_misuse_is_two_and_no_traceback(arguments):
     assert "Traceback" not in answer.stderr and answer.stderr
 
 
+@pytest.mark.parametrize(
+    "arguments",
+    [
+        ("fit", "hold-and-brake"),
+        ("fit", "harbour-square"),
+        ("fit", "hold-and-break", "--players", "6-5"),
+        ("fit", "hold-and-break", "--players", "99"),
+        ("fit", "hold-and-break", "--space", "32 x"),
+        ("fit", "hold-and-break", "--minutes", "60 hours"),
+        ("fit", "hold-and-break", "--tonight", "nobody.yaml"),
+        ("fit", "hold-and-break", "--seed", "abc"),
+        ("forecast", "harbour-square", "--players", "abc"),
+        ("forecast", "harbour-square", "--age", "U40"),
+        ("forecast", "harbour-square", "--level", "pro"),
+        ("forecast", "harbour-square", "--steps", "Fewer balls"),
+        ("forecast", "harbour-square", "--seconds", "60 min"),
+        ("forecast", "hold-and-break", "--steps", "More room"),
+        ("pack", "--players", "6-8"),
+        ("pack", "--out", ""),
+        ("desk", "--port", "80"),
+    ],
+    ids=" ".join,
+)
+def test_every_wrong_value_is_named_with_what_would_do(arguments):
+    answer = turnout(*arguments)
+    assert answer.returncode == 2
+    assert "Traceback" not in answer.stderr
+    assert f"read “{arguments[-1]}”; " in answer.stderr or f"read “{arguments[-1][-1:]}”; " in answer.stderr
+    assert answer.stdout == ""
+
+
+def test_fit_speaks_in_tonights_colours(tmp_path):
+    tonight = tmp_path / "tonight.yaml"
+    tonight.write_text(
+        "tonight:\n  players: 13\n  space: third of 3G\n  kit:\n    bibs: {red: 8, sky: 8}\n    own shirts: navy\n"
+    )
+    answer = turnout("fit", "hold-and-break", "--tonight", str(tonight))
+    assert answer.returncode == 0
+    assert "red" in answer.stdout or "sky" in answer.stdout
+    assert "amber" not in answer.stdout and " blue" not in answer.stdout
+
+
 def test_check_of_a_missing_file_names_the_nearest(tmp_path):
     (tmp_path / "square.yaml").write_text("practice: x\n")
     answer = turnout("check", str(tmp_path / "sqare.yaml"))

@@ -55,6 +55,16 @@ def test_players_by_name_override_the_count(tmp_path: Path) -> None:
     assert (tonight.players, tonight.labels, tonight.adults) == (3, ("Ada", "Gus", "7"), None)
 
 
+def test_age_and_minutes_are_the_sessions_where_nobody_says(tmp_path: Path) -> None:
+    path = written(tmp_path, "tonight:\n  players: 12\n  space: half of 3G\n")
+    assert (read_tonight(path, age=9, minutes=45).age, read_tonight(path, age=9, minutes=45).minutes) == (9, 45)
+    (tmp_path / "gulls.yaml").write_text("squad: Gulls\nplayers: [Ada, Gus]\n")
+    said = "tonight:\n  squad: gulls\n  age: U14\n  players: 2\n  space: half of 3G\n  minutes: 50\n"
+    assert read_tonight(written(tmp_path, said.replace("  age: U14\n", "")), age=9).age == 9
+    tonight = read_tonight(written(tmp_path, said), age=9, minutes=45)
+    assert (tonight.age, tonight.minutes) == (14, 50)
+
+
 @pytest.mark.parametrize(
     ("line", "reason"),
     [

@@ -68,7 +68,8 @@ def test_folders_are_searched_for_files(tmp_path):
     files, problems = files_of([tmp_path, tmp_path / "b.yml", tmp_path / "none.yaml", Path("/dev/null")])
     assert sorted(file.name for file in files) == ["a.yaml", "b.yml"]
     assert [problem.expected for problem in problems] == [
-        "there is no such file", "this is neither a file nor a folder",
+        "there is no such file; name a practice, session, tonight or squad file, or a folder of them",
+        "this is no file; name a file or a folder",
     ]  # fmt: skip
 
 

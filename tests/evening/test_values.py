@@ -2,7 +2,15 @@
 
 import pytest
 
-from turnout.evening.values import age_value, level_value, minutes_value, players_range, players_value
+from turnout.evening.values import (
+    age_value,
+    level_value,
+    minutes_value,
+    players_range,
+    players_value,
+    seconds_value,
+    seed_value,
+)
 from turnout.problems import BadInput
 
 
@@ -12,6 +20,7 @@ def test_good_values():
     assert players_range("11") == range(11, 12)
     assert players_range("8 to 18") == range(8, 19)
     assert minutes_value("60") == minutes_value("60 min") == 60.0
+    assert seconds_value("90 s") == 90.0 and seed_value(" 0 ") == 0
     assert age_value("U12") == age_value("12") == age_value("u12s") == 12
     assert level_value("Settled") == "settled"
 
@@ -34,7 +43,13 @@ def test_nonsense_ranges_are_refused(text):
         players_range(text)
 
 
-@pytest.mark.parametrize("text", ["", "nan", "inf", "0", "9.9", "1000", "-60", "an hour"])
+@pytest.mark.parametrize("text", ["", "-1", "1.5", "abc", "2147483648", "7 s"])
+def test_nonsense_seeds_are_refused(text):
+    with pytest.raises(BadInput, match="a whole number from 0 to 2147483647"):
+        seed_value(text)
+
+
+@pytest.mark.parametrize("text", ["", "nan", "inf", "0", "9.9", "1000", "-60", "an hour", "60 s", "60 hours"])
 def test_nonsense_minutes_are_refused(text):
     with pytest.raises(BadInput, match="minutes"):
         minutes_value(text)

@@ -10,6 +10,7 @@ from dataclasses import asdict, dataclass, field
 import typer
 
 from turnout import __version__
+from turnout.evening.values import seed_value
 from turnout.problems import BadInput, Problem, TurnoutError
 
 DONE, NO, BAD_INPUT, STOPPED = 0, 1, 2, 130
@@ -33,10 +34,11 @@ class Answer:
 
 
 @contextmanager
-def answering(verb: str, *, json: bool, seed: int | None = None) -> Iterator[Answer]:
+def answering(verb: str, *, json: bool, seed: str | None = None) -> Iterator[Answer]:
     """Collect a verb's answer, print it and leave with its code; refusals become sentences, never tracebacks."""
-    answer = Answer(verb, seed)
+    answer = Answer(verb)
     try:
+        answer.seed = None if seed is None else seed_value(seed)
         yield answer
     except BadInput as error:
         answer.body, answer.code = {"problems": [asdict(problem) for problem in error.problems]}, BAD_INPUT

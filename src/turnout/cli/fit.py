@@ -17,12 +17,12 @@ def run(
     players: str | None,
     space: str | None,
     minutes: str | None,
-    seed: int,
+    seed: str,
     json: bool,
 ) -> None:
     """Fit one turnout or a range of them; exit 1 when it does not fit (of a range: when any does not)."""
     with answering("fit", json=json, seed=seed) as answer:
-        evening = load_evening(session, tonight=tonight, seed=seed)
+        evening = load_evening(session, tonight=tonight, seed=answer.seed or 0)
         evening = with_facts(evening, space=space, minutes=minutes)
         turnouts = players_range(players) if players is not None else None
         if turnouts is not None and len(turnouts) > 1:

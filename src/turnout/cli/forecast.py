@@ -22,7 +22,7 @@ def run(
     level: str | None,
     steps: str | None,
     seconds: str,
-    seed: int,
+    seed: str,
     json: bool,
 ) -> None:
     """Forecast a practice at a turnout, or every part of a session."""

@@ -18,7 +18,7 @@ app = typer.Typer(
 )
 
 Json = Annotated[bool, typer.Option("--json", help="Print one JSON object instead of sentences.")]
-Seed = Annotated[int, typer.Option(metavar="N", help="The same seed gives the same answer.", min=0, max=2**31 - 1)]
+Seed = Annotated[str, typer.Option(metavar="N", help="The same seed gives the same answer.")]
 TonightFile = Annotated[Path | None, typer.Option("--tonight", metavar="FILE", help="A file with tonight's facts.")]
 Players = Annotated[str | None, typer.Option(metavar="N", help="How many came, such as 14.")]
 Turnouts = Annotated[str | None, typer.Option("--players", metavar="N", help="How many came: 14, or a range 6-24.")]
@@ -28,7 +28,7 @@ Age = Annotated[str | None, typer.Option(metavar="AGE", help="The age group; wit
 Level = Annotated[str | None, typer.Option(metavar="LEVEL", help="new, learning, settled or strong; else learning.")]
 Steps = Annotated[str | None, typer.Option(metavar="NAME,...", help="Steps to take first, with commas between.")]
 Seconds = Annotated[str, typer.Option(metavar="S", help="At most so many simulated seconds a part.")]
-Out = Annotated[Path, typer.Option(metavar="FOLDER", help="The folder to write into.")]
+Out = Annotated[str, typer.Option(metavar="FOLDER", help="The folder to write into.")]
 Port = Annotated[str | None, typer.Option(metavar="PORT", help="The port to listen on; without one, a free one.")]
 Open = Annotated[bool, typer.Option("--open/--no-open", help="Open the desk in the browser.")]
 Files = Annotated[list[Path], typer.Argument(metavar="FILES", help="Practice and session files, or folders of them.")]
@@ -67,7 +67,7 @@ def fit(
     players: Turnouts = None,
     space: Space = None,
     minutes: Minutes = None,
-    seed: Seed = 7,
+    seed: Seed = "7",
     json: Json = False,
 ) -> None:
     """Fit a session to the players, the space and the minutes, and say what gave way."""
@@ -84,7 +84,7 @@ def forecast(
     level: Level = None,
     steps: Steps = None,
     seconds: Seconds = "3600",
-    seed: Seed = 7,
+    seed: Seed = "7",
     json: Json = False,
 ) -> None:
     """Play a practice with simulated players and say how it will go."""
@@ -101,8 +101,8 @@ def pack(
     space: Space = None,
     minutes: Minutes = None,
     seconds: Seconds = "14400",
-    out: Out = Path("out"),
-    seed: Seed = 7,
+    out: Out = "out",
+    seed: Seed = "7",
     json: Json = False,
 ) -> None:
     """Write the evening into a folder: cards to print, a replay of each part, fits and forecasts."""

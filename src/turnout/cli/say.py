@@ -3,7 +3,9 @@
 from turnout.club.tonight import Space
 from turnout.evening.fits import FittedEvening
 from turnout.fit.model import Copy, FittedPart
-from turnout.show.strips import AXES
+from turnout.show.ink import sides_of
+from turnout.show.strips import AXES, Axis
+from turnout.show.view import retold, told_tonight
 from turnout.show.words import clock, figure, metres_text, minutes_text, number_word, players, size_yards
 from turnout.study.model import Figure, Forecast
 
@@ -20,7 +22,7 @@ def fit_text(answer: FittedEvening) -> str:
     lines = [f"{fitted.session.name} fits {given}."]
     for part in fitted.parts:
         lines += part_lines(part, answer)
-    return "\n".join([*lines, "", *(f"- {sentence}" for sentence in fitted.why())])
+    return "\n".join([*lines, "", *(f"- {retold(sentence, fitted)}" for sentence in fitted.why())])
 
 
 def space_text(space: Space) -> str:
@@ -35,7 +37,7 @@ def part_lines(part: FittedPart, answer: FittedEvening) -> list[str]:
     name = answer.fitted.session.parts[part.index].practice.name
     start = clock(tonight.start, part.start_min)
     head = f"{start}  {name}, {minutes_text(part.minutes)}: {blocks_text(part.blocks)}"
-    return [head, *(f"       {copy_text(copy)}" for copy in part.copies)]
+    return [head, *(f"       {copy_text(copy, tonight.kit.own)}" for copy in part.copies)]
 
 
 def blocks_text(blocks: tuple[float, ...]) -> str:
@@ -46,9 +48,11 @@ def blocks_text(blocks: tuple[float, ...]) -> str:
     return "blocks of " + ", ".join(minutes_text(block) for block in blocks)
 
 
-def copy_text(copy: Copy) -> str:
-    """'4 amber inside, 3 blue inside on 16 x 16 yd'."""
+def copy_text(copy: Copy, own: str | None) -> str:
+    """'4 amber inside, 3 blue inside on 16 x 16 yd', in the colours of this copy."""
+    practice = copy.setup.practice
     roles = ", ".join(f"{count} {role}" for role, count in copy.setup.counts if count)
+    roles = told_tonight(roles, practice, sides_of(practice, bibs=copy.bibs, own=own))
     field = copy.setup.field
     waiting = f"; {players(copy.waiting)} waiting" if copy.waiting else ""
     return f"{roles} on {size_yards(field.across_m, field.up_m)}{waiting}"
@@ -72,17 +76,15 @@ def forecast_text(forecast: Forecast, *, players: int | None, age: int, level: s
     who = f"{players} players, " if players is not None else ""
     head = f"{forecast.practice}: {who}U{age}, {level}"
     columns = f"  {'':<{NAME_WIDTH}} {'mean (90 % sure)':<20} nine blocks in ten"
-    rows = [figure_line(name, one) for name, one in forecast.figures]
+    rows = [figure_line(AXES[name], one) for name, one in forecast.figures if name in AXES]
     settled = "" if forecast.settled else "; not settled yet: give it more --seconds"
     block = minutes_text(forecast.block_s / 60)
     foot = f"{forecast.simulated_s / 60:.0f} simulated minutes in blocks of {block}, seed {forecast.seed}{settled}."
     return "\n".join([head, columns, *rows, foot])
 
 
-def figure_line(name: str, one: Figure) -> str:
+def figure_line(axis: Axis, one: Figure) -> str:
     """The measure in words, its mean with the interval of the mean, and what single blocks look like."""
-    axis = AXES.get(name)
-    label, scale = (axis.label, axis.scale) if axis else (name.replace("_", " ").capitalize(), 1.0)
-    mean, low, high = (figure(scale * value) for value in (one.value, one.low, one.high))
-    block_low, block_high = figure(scale * one.one_block.p5), figure(scale * one.one_block.p95)
-    return f"  {label:<{NAME_WIDTH}} {f'{mean} ({low}–{high})':<20} {block_low}–{block_high}"
+    mean, low, high = (figure(axis.scale * value) for value in (one.value, one.low, one.high))
+    block_low, block_high = figure(axis.scale * one.one_block.p5), figure(axis.scale * one.one_block.p95)
+    return f"  {axis.label:<{NAME_WIDTH}} {f'{mean} ({low}–{high})':<20} {block_low}–{block_high}"

@@ -81,17 +81,22 @@ def squad_of(document: Document, report: Report) -> Squad | None:
     return Squad(name.value, labels=names, **{key: value for key, value in given.items() if value is not None})
 
 
-def read_tonight(path: str | Path) -> Tonight:
-    """Tonight's facts in the file at `path`; raises BadInput with every problem."""
+def read_tonight(path: str | Path, *, age: int | None = None, minutes: float | None = None) -> Tonight:
+    """Tonight's facts in the file at `path`; raises BadInput with every problem.
+
+    age (12 for U12), minutes: the session's, for a file that does not say and whose squad does not.
+    """
     document = load(path)
     report = Report(document.file, document.problems)
-    tonight = tonight_of(document, report)
+    tonight = tonight_of(document, report, age=age, minutes=minutes)
     report.close()
     assert tonight is not None
     return tonight
 
 
-def tonight_of(document: Document, report: Report) -> Tonight | None:
+def tonight_of(
+    document: Document, report: Report, *, age: int | None = None, minutes: float | None = None
+) -> Tonight | None:
     """Tonight's facts of a document, its faults added to `report`."""
     root = report.pairs(document.root, "a tonight file")
     if root is None:
@@ -108,8 +113,8 @@ def tonight_of(document: Document, report: Report) -> Tonight | None:
     space = space_of(facts.get("space"), report)
     given: dict[str, Any] = {
         "kit": kit_of(facts.get("kit"), report),
-        "minutes": whole(facts.get("minutes"), report, "minutes", 10, 180),
-        "age": ages(facts.get("age"), report) or (squad.age if squad else None),
+        "minutes": whole(facts.get("minutes"), report, "minutes", 10, 180) or minutes,
+        "age": ages(facts.get("age"), report) or (squad.age if squad else None) or age,
         "level": choice(facts.get("level"), report, "level", LEVELS) or (squad.level if squad else None),
         "adults": whole(facts.get("adults"), report, "adults", 0, 20),
         "first_aider": yes_or_no(facts.get("first aider"), report, "first aider"),

@@ -5,9 +5,9 @@ from dataclasses import dataclass
 
 @dataclass(frozen=True)
 class Squad:
-    """A squad by name, its age group (U12 is 12), the level of play as a whole, and its labels in order."""
+    """A squad by name, its age group (U12 is 12; None: not said), the level of play as a whole, its labels in order."""
 
     name: str
-    age: int = 12
+    age: int | None = None
     level: str = "learning"
     labels: tuple[str, ...] = ()

@@ -19,7 +19,7 @@ def files_of(paths: list[Path]) -> tuple[list[Path], list[Problem]]:
         elif not path.exists():
             problems.append(no_such_file(path))
         elif not path.is_file() and not path.is_dir():
-            problems.append(Problem(str(path), None, None, path.name, "this is neither a file nor a folder"))
+            problems.append(Problem(str(path), None, None, path.name, "this is no file; name a file or a folder"))
     return list(dict.fromkeys(files)), problems
 
 
@@ -27,8 +27,12 @@ def no_such_file(path: Path) -> Problem:
     """A path that leads nowhere, with the nearest name beside it."""
     from turnout.evening.values import nearest
 
-    beside = [inner.name for inner in path.parent.iterdir()] if path.parent.is_dir() else []
-    return Problem(str(path), None, None, path.name, "there is no such file", nearest(path.name, beside))
+    if not path.parent.is_dir():
+        return Problem(str(path), None, None, str(path.parent), "there is no such folder; name a file that is there")
+    beside = {inner.stem: inner.name for inner in path.parent.iterdir() if inner.suffix in (path.suffix, *ENDINGS)}
+    near = nearest(path.stem, beside)
+    expected = "there is no such file; name a practice, session, tonight or squad file, or a folder of them"
+    return Problem(str(path), None, None, path.name, expected, beside[near] if near else None)
 
 
 def check_files(files: list[Path]) -> list[Problem]:

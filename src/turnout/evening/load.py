@@ -45,13 +45,17 @@ def load_evening(session: str | None, *, tonight: Path | None = None, seed: int 
 
 
 def load_tonight(session: Session, path: Path | None, *, example: bool) -> Tonight:
-    """Tonight's facts from a file; for the example evening its own; else the middle of what the session expects."""
+    """Tonight's facts from a file; for the example evening its own; else the middle of what the session expects.
+
+    Age group and minutes are the session's where the file does not say.
+    """
     from turnout.club.read import read_space, read_tonight
 
     if path is not None:
-        return read_tonight(shelf.find(str(path), ("tonight",), name="--tonight"))
+        file = shelf.find(str(path), ("tonight",), name="--tonight")
+        return read_tonight(file, age=session.age, minutes=session.minutes)
     if example:
-        return read_tonight(shelf.first("tonight"))
+        return read_tonight(shelf.first("tonight"), age=session.age, minutes=session.minutes)
     middle = (session.expected[0] + session.expected[1] + 1) // 2
     return Tonight(players=middle, space=read_space(SHARE), minutes=session.minutes, age=session.age)
 

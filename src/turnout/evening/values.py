@@ -11,6 +11,8 @@ LEAST, MOST = 6, 24  # the turnouts every practice is asked about
 LEVELS = ("new", "learning", "settled", "strong")
 AGES = (6, 18)
 MINUTES = (10.0, 180.0)
+MINUTE_WORDS, SECOND_WORDS = ("m", "min", "mins", "minute", "minutes"), ("s", "sec", "secs", "second", "seconds")
+MOST_SEED = 2**31 - 1
 SECONDS = (60.0, 360_000.0)  # simulated: a minute to a hundred hours
 
 
@@ -49,23 +51,35 @@ def players_range(text: str, *, name: str = "--players") -> range:
     return range(first, last + 1)
 
 
-def number(text: str, *, name: str, low: float, high: float, what: str) -> float:
-    """A number between two ends, ends included; a unit typed behind it is ignored. what: 'a number of minutes'."""
-    found = re.fullmatch(r"\s*(\d+(?:[.,]\d+)?)\s*[a-z]*\.?\s*", str(text), re.IGNORECASE)
-    value = float(found[1].replace(",", ".")) if found else None
+def number(text: str, *, name: str, low: float, high: float, what: str, units: tuple[str, ...] = ()) -> float:
+    """A number between two ends, ends included; only its own `units` may stand behind it. what: 'a number of minutes'."""
+    found = re.fullmatch(r"\s*(\d+(?:[.,]\d+)?)\s*([a-z]*)\.?\s*", str(text), re.IGNORECASE)
+    value = float(found[1].replace(",", ".")) if found and found[2].casefold() in ("", *units) else None
     if value is None or not low <= value <= high:
-        refuse(name, text, f"{what} from {low:g} to {high:g}")
+        refuse(name, text, f"{what} from {low:.0f} to {high:.0f}")
     return value
+
+
+def whole_number(text: str, *, name: str, low: int, high: int, what: str) -> int:
+    """A whole number between two ends, ends included."""
+    if not re.fullmatch(r"\s*\d{1,10}\s*", str(text), re.ASCII) or not low <= int(text) <= high:
+        refuse(name, text, f"{what} from {low} to {high}")
+    return int(text)
+
+
+def seed_value(text: str, *, name: str = "--seed") -> int:
+    """A seed: the same seed gives the same answer."""
+    return whole_number(text, name=name, low=0, high=MOST_SEED, what="a whole number")
 
 
 def minutes_value(text: str, *, name: str = "--minutes") -> float:
     """The length of the hour in minutes."""
-    return number(text, name=name, low=MINUTES[0], high=MINUTES[1], what="a number of minutes")
+    return number(text, name=name, low=MINUTES[0], high=MINUTES[1], what="a number of minutes", units=MINUTE_WORDS)
 
 
 def seconds_value(text: str, *, name: str = "--seconds") -> float:
     """The most simulated seconds a part may take."""
-    return number(text, name=name, low=SECONDS[0], high=SECONDS[1], what="a number of seconds")
+    return number(text, name=name, low=SECONDS[0], high=SECONDS[1], what="a number of seconds", units=SECOND_WORDS)
 
 
 def age_value(text: str, *, name: str = "--age") -> int:

@@ -60,7 +60,7 @@ def evening_view(
         age=f"U{tonight.age}",
         parts=parts,
         care=_care(tonight),
-        why=tuple(_retold(line, fitted) for line in fitted.why()),
+        why=tuple(retold(line, fitted) for line in fitted.why()),
         left_out=fitted.left_out,
         short=layout.short,
         country=tonight.country,
@@ -137,7 +137,7 @@ def told_tonight(text: str, practice: Practice, sides: Sequence[Side]) -> str:
     return re.sub(pattern, lambda hit: side_name(words[hit[1]], "adjective" if hit[2] else "noun"), text)
 
 
-def _retold(line: str, fitted: Fitted) -> str:
+def retold(line: str, fitted: Fitted) -> str:
     """A sentence of the whole evening, by the part whose practice it names first."""
     for part in fitted.parts:
         practice = part.copies[0].setup.practice
