@@ -52,7 +52,7 @@ def players_range(text: str, *, name: str = "--players") -> range:
 
 
 def number(text: str, *, name: str, low: float, high: float, what: str, units: tuple[str, ...] = ()) -> float:
-    """A number between two ends, ends included; only its own `units` may stand behind it. what: 'a number of minutes'."""
+    """A number between two ends, both allowed; only its own `units` may follow. what: 'a number of minutes'."""
     found = re.fullmatch(r"\s*(\d+(?:[.,]\d+)?)\s*([a-z]*)\.?\s*", str(text), re.IGNORECASE)
     value = float(found[1].replace(",", ".")) if found and found[2].casefold() in ("", *units) else None
     if value is None or not low <= value <= high:
