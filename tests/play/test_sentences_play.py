@@ -130,3 +130,17 @@ def test_what_cannot_be_played_is_refused_by_its_sentence(tmp_path: Path) -> Non
     sentence = "A side scores 1 for completing 2 passes in a row within 4 seconds of losing the ball."
     with pytest.raises(TurnoutError, match="within 4 seconds of losing"):
         played(with_rules("harbour-square", tmp_path, [sentence]))
+
+
+@pytest.mark.parametrize(
+    "event",
+    ["the ball enters the north end", "the ball leaves the south end", "20 seconds pass", "a side starts",
+     "a side scores", "amber tackle", "neutrals receive in the pitch"],
+)  # fmt: skip
+def test_each_event_sets_its_change_off(event: str, tmp_path: Path) -> None:
+    rule = f"When {event}, the next group changes places with the neutrals."
+    setup = with_rules("breakwater", tmp_path, [rule], drop=("Every 3 minutes", "When a side scores"))
+    log = played(setup, 600).log
+    changes = log[log[:, c.LOG_KIND] == c.LOG_CHANGE]
+    assert len(changes) >= 4
+    assert sum(int(row[c.LOG_VALUE]) == 2 for row in changes) == len(changes) / 2
