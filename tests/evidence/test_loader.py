@@ -1,8 +1,10 @@
 """The evidence room itself: typed, one home per number, errors that teach."""
 
+from dataclasses import fields
+
 import pytest
 
-from turnout.evidence import Unknown, checks, number, reference, references, value, values
+from turnout.evidence import Check, Unknown, checks, number, reference, references, value, values
 from turnout.evidence.loader import _check, _once, _value
 from turnout.problems import TurnoutError
 
@@ -65,3 +67,14 @@ def test_unknown_marks_and_statuses_are_refused() -> None:
         _value({**row, "mark": "guess"})
     with pytest.raises(TurnoutError, match="status “done”"):
         _check({"id": "x", "kind": "definition", "status": "done"})
+
+
+def test_a_row_is_fitted_or_tested_exactly_where_it_is_an_output() -> None:
+    row = dict.fromkeys((field.name for field in fields(Check)), "")
+    row |= {"id": "x", "kind": "published", "status": "not yet"}
+    with pytest.raises(TurnoutError, match="use “guess”"):
+        _check({**row, "use": "guess"})
+    for use, part in (("simulator output", ""), ("own code", "fit")):
+        with pytest.raises(TurnoutError, match="fitted or tested"):
+            _check({**row, "use": use, "part": part})
+    assert _check({**row, "use": "simulator output", "part": "test"}).part == "test"

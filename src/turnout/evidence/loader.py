@@ -12,7 +12,9 @@ from turnout.problems import TurnoutError
 
 Mark = Literal["read", "relayed", "memory", "computed", "own"]
 Kind = Literal["definition", "worked-example", "published", "other-program", "direction"]
-Status = Literal["computed", "looked up", "not yet"]
+Status = Literal["computed", "looked up", "simulated", "not yet"]
+Use = Literal["own code", "look-up", "input", "simulator output", "not modelled"]
+Part = Literal["fit", "test", ""]
 
 
 class Unknown(TurnoutError, KeyError):
@@ -65,7 +67,13 @@ class Reference:
 
 @dataclass(frozen=True)
 class Check:
-    """One question with its outside answer. `status` says whether our program answers it yet, and how."""
+    """One question with its outside answer. `status` says whether our program answers it yet, and how.
+
+    use: what answers it: code of ours, a figure looked up in our tables, a figure put into the simulator, an output of
+    the simulator, or nothing (`why` says why not).
+    part: outputs only: whether weights may be fitted to the row, or it is kept to test them.
+    why: for outputs the simulated game and measure; for the rest why it is not answered, or not yet.
+    """
 
     id: str
     topic: str
@@ -79,6 +87,9 @@ class Check:
     locus: str
     note: str
     status: Status
+    use: Use
+    part: Part
+    why: str
 
     @property
     def gate(self) -> Literal["fail", "warn"]:
@@ -157,9 +168,11 @@ def _value(row: dict[str, str]) -> Value:
 
 
 def _check(row: dict[str, str]) -> Check:
-    for name, allowed in (("kind", get_args(Kind)), ("status", get_args(Status))):
-        if row[name] not in allowed:
+    for name, kinds in (("kind", Kind), ("status", Status), ("use", Use), ("part", Part)):
+        if row[name] not in (allowed := get_args(kinds)):
             raise TurnoutError(f"Check “{row['id']}” has {name} “{row[name]}”; it is one of {', '.join(allowed)}.")
+    if (row["part"] == "") == (row["use"] == "simulator output"):
+        raise TurnoutError(f"Check “{row['id']}”: an output of the simulator is fitted or tested, and nothing else is.")
     return Check(**row)  # type: ignore[arg-type]
 
 
