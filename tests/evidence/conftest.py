@@ -11,6 +11,6 @@ def pytest_terminal_summary(terminalreporter: pytest.TerminalReporter) -> None:
     by = Counter(check.status for check in checks())
     topics = Counter(check.topic for check in checks() if check.status == "not yet")
     terminalreporter.write_line(
-        f"evidence: {by['computed']} checks computed, {by['looked up']} looked up, {by['not yet']} not yet: "
-        + ", ".join(f"{topic} {count}" for topic, count in topics.items())
+        f"evidence: {by['computed']} checks computed, {by['looked up']} looked up, {by['simulated']} simulated, "
+        f"{by['not yet']} not answered: " + ", ".join(f"{topic} {count}" for topic, count in topics.items())
     )

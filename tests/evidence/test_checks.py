@@ -13,6 +13,7 @@ from asking import ANSWERS, Departure, Given, agrees
 
 from turnout.evidence import Check, checks
 from turnout.evidence.page import counts, page
+from turnout.study.outside.asking import ROWS as OUTPUTS
 
 ROOMS = (answers_ball, answers_evening, answers_ground, answers_motion, answers_rota)
 ROWS = {check.id: check for check in checks()}
@@ -51,7 +52,12 @@ def test_every_answer_belongs_to_a_row() -> None:
 def test_statuses_are_true() -> None:
     stated = {check.id: check.status for check in checks()}
     true = {check.id: ANSWERS[check.id].how if check.id in ANSWERS else "not yet" for check in checks()}
+    true |= {each: "not yet" if row.open else "simulated" for each, row in OUTPUTS.items()}
     assert stated == true
+
+
+def test_an_output_is_answered_by_play_alone() -> None:
+    assert set(OUTPUTS) & set(ANSWERS) == set()
 
 
 def test_enough_rows_run() -> None:
