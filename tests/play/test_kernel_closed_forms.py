@@ -78,6 +78,7 @@ def sprint_splits(age: int, marks: tuple[float, ...]) -> list[float]:
     players = np.zeros((1, c.P_COLUMNS))
     able = abilities(age)[None, :].copy()
     players[0, c.TX], players[0, c.PACE], players[0, c.HX] = 200.0, able[0, c.TOP], 1.0
+    players[0, c.FRESH] = 1.0
     whole = np.zeros((1, c.I_COLUMNS), dtype=np.int64)
     ball, sums, by_role = np.zeros(c.B_SIZE), np.zeros((1, c.S_COLUMNS)), np.zeros((1, c.U_COLUMNS))
     times, places = [0.0], [0.0]

@@ -25,6 +25,7 @@ LADDERS: dict[str, dict[int, tuple[float, float, float, float]]] = {
         c.CLEAN: (0.93, 0.955, 0.975, 0.99),
         c.TACKLES: (0.85, 0.95, 1.0, 1.05),
         c.NOISE: (0.20, 0.15, 0.11, 0.08),
+        c.WEAK: (1.5, 1.4, 1.29, 1.2),  # settled: shimotashiro2024, from 95 % ellipses
     },
     "scanning": {c.SCAN: (0.12, 0.22, 0.34, 0.5), c.THINK_S: (0.52, 0.42, 0.34, 0.27)},
     "positioning": {c.SPOT_NOISE: (0.5, 0.3, 0.15, 0.05)},
@@ -46,6 +47,9 @@ class Youngest(NamedTuple):
 
 
 YOUNGEST = Youngest()
+LEFT_FOOTED = 0.2  # about one in five, common knowledge; from memory
+CRUISE_SHARE = 0.45  # pace kept up without tiring as a share of top speed, free
+HANDS_M = {7: 0.9, 18: 1.9}  # how far a keeper dives to a side: about his height less a standing reach, free
 OLDEST_AGE = 18  # from here on an adult's top speed
 GROWN_REACTION_S = 0.37  # zemkova: choice stepping of adults, 0.35 to 0.40
 ACCEL_CAP_MPS2 = 5.8  # tracking shows 99 % of accelerations within about 4.5 m/s2; nobody near 10
@@ -63,6 +67,7 @@ def abilities(age: int, level: str = "settled", **levels: str) -> np.ndarray:
             row[column] = rungs[step] * (1 + AGE_FACTOR.get(column, 0.0) * max(-4, 14 - age))
     if levels:
         raise KeyError(next(iter(levels)))
+    row[c.FOOT] = 1.0
     _body(row, age)
     return row
 
@@ -74,6 +79,8 @@ def squad_abilities(number: int, age: int, level: str, seed: int, **levels: str)
         for column, spread in SPREAD.items():
             key = mix(mix(seed & MASK) ^ mix(player * 64 + column))
             rows[player, column] *= 1 + spread * (key / 2**31 - 1.0)
+        if mix(mix(seed & MASK) ^ mix(player * 64 + c.FOOT)) < LEFT_FOOTED * 2**32:
+            rows[player, c.FOOT] = -1.0
     return rows
 
 
@@ -86,6 +93,8 @@ def _body(row: np.ndarray, age: int) -> None:
     top, push = np.interp(age, ages, tops), np.interp(age, ages, pushes)
     row[c.TOP], row[c.ALPHA] = top, push / top
     row[c.ACCEL] = min(ACCEL_CAP_MPS2, push)
+    row[c.CRUISE] = CRUISE_SHARE * top
+    row[c.REACH_M] = np.interp(age, list(HANDS_M), list(HANDS_M.values()))
     kicks = [YOUNGEST.kick_mps, value("kick.max.u11").number, value("kick.max.u20").number]
     row[c.KICK_TOP] = np.interp(age, [YOUNGEST.age, 11, 20], kicks)
     measured_s = [value(f"reaction.foot.player.{years}y").number for years in ("8-9", "10-11", "12-13")]

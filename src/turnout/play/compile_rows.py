@@ -11,7 +11,7 @@ ACTS = {
     "passes in a row": c.E_ROW, "passes": c.E_PASSES, "pass to": c.E_PASS, "pass into": c.E_PASS_INTO,
     "receive in": c.E_RECEIVE, "run into": c.E_RUN_IN, "win": c.E_WIN, "win and pass": c.E_WIN_PASS,
     "lose": c.E_LOSE, "score": c.E_SCORE, "touches": c.E_TOUCHES, "start": c.E_START, "tackle": c.E_TACKLE,
-    "enter": c.E_ENTER,
+    "enter": c.E_ENTER, "pass through": c.E_THROUGH, "shoot": c.E_SHOOT,
 }  # fmt: skip
 EVENTS = {
     "ball out": c.E_OUT, "ball enters": c.E_BALL_ENTERS, "ball leaves": c.E_BALL_LEAVES, "seconds pass": c.E_SECONDS,
@@ -27,7 +27,13 @@ WHO = {
     "loser": c.W_LOSER, "scorer": c.W_SCORER, "last to touch": c.W_LAST, "nearest": c.W_NEAREST,
     "farthest": c.W_FARTHEST, "next group": c.W_NEXT_GROUP, "nobody": c.W_NONE,
 }  # fmt: skip
-LIMITS = {"stay in": c.STAY_IN, "stay out": c.STAY_OUT, "no tackle": c.NO_TACKLE, "touches": c.TOUCH_LIMIT}
+LIMITS = {
+    "stay in": c.STAY_IN,
+    "stay out": c.STAY_OUT,
+    "no tackle": c.NO_TACKLE,
+    "touches": c.TOUCH_LIMIT,
+    "no repeat": c.NO_REPEAT,
+}
 AFTER = {"win": 1, "win and pass": 1, "start": 2}
 
 
@@ -82,6 +88,8 @@ def _event(row: Row) -> tuple[int, int]:
     if row.when is None:
         return c.E_NONE, 0
     if row.when.kind == "act" and row.when.act is not None:
+        if row.when.act.kind == "score" and row.when.act.where is not None:
+            return c.E_GOAL, 0
         return ACTS[row.when.act.kind], row.when.act.count or 0
     return EVENTS[row.when.kind], int(row.when.seconds or 0)
 

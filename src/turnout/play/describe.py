@@ -9,7 +9,8 @@ ABILITY_NAMES = {
     c.CONTROL_S: "time to control (s)", c.CLEAN: "clean first touch, easy ball (chance)",
     c.TACKLES: "tackling (share of the rate)", c.NOISE: "doubt in choosing (worth)", c.SCAN: "looks round (1/s)",
     c.THINK_S: "thinking time (s)", c.SPOT_NOISE: "doubt in choosing a spot (worth)",
-    c.RELEASE_S: "from decision to kick (s)", c.MOVE_S: "between off-ball decisions (s)",
+    c.WEAK: "wider with the other foot (times)", c.RELEASE_S: "from decision to kick (s)",
+    c.MOVE_S: "between off-ball decisions (s)",
     c.MOVE_PACE: "pace off the ball (share of top)", c.DISGUISE_S: "added to opponents' reaction (s)",
 }  # fmt: skip
 

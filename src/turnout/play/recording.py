@@ -6,6 +6,7 @@ import numpy as np
 
 EVENTS = (
     "start", "pass", "control", "cut out", "tackle", "out", "score", "change", "spill", "owner", "journey end", "stop",
+    "shot", "save", "block",
 )  # fmt: skip
 
 
@@ -28,7 +29,8 @@ class Recording:
     """A window of simulated play that can be drawn.
 
     t_s (frames,), players_m (frames, players, 2), ball_m (frames, 2), facing (frames, players, 2) unit vectors,
-    role (frames, players) index into `roles`, holder (frames,) player or -1.
+    role (frames, players) index into `roles`, holder (frames,) player or -1. `ball_m` and `holder` are those of the
+    first ball; balls_m (frames, balls, 3: x, y, height) and holders (frames, balls) hold every ball.
     """
 
     seed: int
@@ -37,6 +39,8 @@ class Recording:
     players_m: np.ndarray
     facing: np.ndarray
     ball_m: np.ndarray
+    balls_m: np.ndarray
     holder: np.ndarray
+    holders: np.ndarray
     role: np.ndarray
     events: tuple[PlayEvent, ...]

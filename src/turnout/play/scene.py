@@ -16,6 +16,12 @@ from turnout.practice.table import Row
 from turnout.problems import TurnoutError
 
 EDGE_STRIP_M = 1.0  # beside an edge player's line the ball is not out
+KEEPER_AREA_M, KEEPER_AREA_SHARE = 3.0, 0.2  # beside the posts; of the length of the pitch
+KINDS = {"circle": c.CIRCLE, "goal": c.LINE, "small goal": c.LINE, "gate": c.LINE}
+HOW = {
+    c.E_RECEIVE: c.COME_THERE, c.E_RUN_IN: c.COME_THERE, c.E_PASS_INTO: c.COME_THERE, c.E_GOAL: c.SHOOT_THERE,
+    c.E_THROUGH: c.PLAY_THROUGH,
+}  # fmt: skip
 
 
 @dataclass(frozen=True, eq=False)
@@ -23,9 +29,9 @@ class Scene:
     """What the kernel plays. Rows and columns are named in kernel/columns.py.
 
     roles (players,) role of each player · R (roles, R_COLUMNS) · Z (places, Z_COLUMNS) · L (limits, L_COLUMNS) ·
-    T (rows, ROW_COLUMNS) · F (filters, 2) · aim (4, 2) unit vectors · goals (goals, 2) ·
-    edges (slots, 3) ·
-    starts (roles, most + 1, most, 2) m · slots (players,) edge slot or -1.
+    T (rows, ROW_COLUMNS) · F (filters, 2) · aim (4, 2) unit vectors · plans (places, 4) ·
+    goals (goals, 3) · edges (slots, 3) · units (balls, 2) players of each ball ·
+    starts (balls, roles, most + 1, most, 2) m · slots (players,) edge slot or -1.
     """
 
     keys: tuple[str, ...]
@@ -36,8 +42,10 @@ class Scene:
     T: np.ndarray
     F: np.ndarray
     aim: np.ndarray
+    plans: np.ndarray
     goals: np.ndarray
     edges: np.ndarray
+    units: np.ndarray
     starts: np.ndarray
     slots: np.ndarray
     start_row: int
@@ -57,6 +65,7 @@ def scene_of(setup: Setup) -> Scene:
     names = Names.of(setup, rows)
     T, L = compile_rows(names, rows), compile_limits(names, rows)
     slots, edges = _edge_slots(names)
+    Z, units = _places(names), _units(setup)
     starting = np.flatnonzero((T[:, c.ROW_DO] == c.D_STARTS) & (T[:, c.ROW_WHEN] == c.E_NONE))
     start_row = int(starting[0]) if len(starting) else -1
     first = T[(T[:, c.ROW_DO] == c.D_POINTS) & (T[:, c.ROW_FIRST] == 1)]
@@ -65,14 +74,16 @@ def scene_of(setup: Setup) -> Scene:
         keys=names.keys,
         roles=_role_of_players(setup),
         R=_roles(names, rows, L),
-        Z=_places(setup),
+        Z=Z,
         L=L,
         T=T,
         F=compile_passes(names, rows),
         aim=_aims(names, rows),
+        plans=np.ones((len(Z), 4)),
         goals=_goals(T),
         edges=edges,
-        starts=_starts(setup, _moving(rows)),
+        units=units,
+        starts=_starts(setup, _moving(rows), units),
         slots=slots,
         start_row=start_row,
         owner=max(0, int(T[start_row, c.ROW_A_SIDE])) if start_row >= 0 else 0,
@@ -85,22 +96,53 @@ def _role_of_players(setup: Setup) -> np.ndarray:
     return np.array([role for role, (_, number) in enumerate(setup.counts) for _ in range(number)], dtype=np.int64)
 
 
-def _places(setup: Setup) -> np.ndarray:
+def _places(names: Names) -> np.ndarray:
+    """Every place of the ground, then the area of every keeper."""
     rows = [
-        (float(place.kind == "circle"), place.x_m, place.y_m, place.across_m / 2, place.up_m / 2)
-        for _, place in setup.places
-    ]
-    return np.array(rows, dtype=np.float64)
+        (float(KINDS.get(place.kind, c.RECTANGLE)), place.x_m, place.y_m, place.across_m / 2, place.up_m / 2,
+         place.height_m)
+        for _, place in names.setup.places
+    ]  # fmt: skip
+    rows += [_keeper_area(names.setup, group) for group in names.setup.practice.groups if group.keeper]
+    return np.array(rows, dtype=np.float64).reshape(-1, c.Z_COLUMNS)
+
+
+def _keeper_area(setup: Setup, group: Group) -> tuple[float, ...]:
+    """Where a keeper may use the hands: in front of his goal, a share of the pitch deep; common practice, no source."""
+    goal, field = setup.place(group.home.place), setup.field
+    lies = goal.up_m == 0.0
+    wide = (goal.across_m if lies else goal.up_m) / 2 + KEEPER_AREA_M
+    deep = KEEPER_AREA_SHARE * (field.up_m if lies else field.across_m) / 2
+    x, y = goal.x_m, goal.y_m
+    inward_x, inward_y = np.sign(field.x_m - x) * (not lies), np.sign(field.y_m - y) * lies
+    half = (wide, deep) if lies else (deep, wide)
+    return (c.RECTANGLE, x + inward_x * deep, y + inward_y * deep, *half, 0.0)
+
+
+def _units(setup: Setup) -> np.ndarray:
+    """First and one past the last player of every ball: one ball for all, or one for every pair (three, player)."""
+    total, firsts, start = setup.players, [0], 0
+    for group in setup.practice.groups:
+        number = setup.count(group.key)
+        balls = number // group.of if group.of > 1 else (number if setup.practice.balls_in_play == "per player" else 1)
+        sizes = [number // balls + (unit < number % balls) for unit in range(balls)] if balls > 1 else [number]
+        firsts += [start + sum(sizes[:unit]) for unit in range(1, len(sizes))]
+        start += number
+    return np.array(list(zip(firsts, [*firsts[1:], total], strict=True)), dtype=np.int64)
 
 
 def _roles(names: Names, rows: tuple[Row, ...], L: np.ndarray) -> np.ndarray:
-    R = np.zeros((len(names.keys), c.R_COLUMNS))
+    R, keepers = np.zeros((len(names.keys), c.R_COLUMNS)), 0
     for role, group in enumerate(names.setup.practice.groups):
         R[role, c.R_SIDE] = names.side_index(group.side)
         R[role, c.R_NEUTRAL] = float(group.side in names.neutral)
         R[role, c.R_EDGE] = names.place(group.home.place) if group.home.on_edge else -1
         R[role, c.R_LOW], R[role, c.R_HIGH] = group.low, group.high
         R[role, c.R_HOME], R[role, c.R_FENCE] = names.place(group.home.place), float(group.home.fence)
+        R[role, c.R_KEEPS] = names.place(group.home.place) if group.keeper else -1
+        if group.keeper:
+            R[role, c.R_HOME] = len(names.setup.places) + keepers
+            keepers += 1
         R[role, c.R_IN], R[role, c.R_OUT] = _partner(names, group, True), _partner(names, group, False)
         _movement(names, rows, R, role)
         _limits(names, L, R, role)
@@ -130,10 +172,13 @@ def _limits(names: Names, L: np.ndarray, R: np.ndarray, role: int) -> None:
 
 
 def _goals(T: np.ndarray) -> np.ndarray:
-    """Places where coming there scores, each with the side it scores for (-1: any)."""
-    scores = (T[:, c.ROW_DO] == c.D_POINTS) & np.isin(T[:, c.ROW_WHEN], (c.E_RECEIVE, c.E_RUN_IN, c.E_PASS_INTO))
-    found = {(int(row[c.ROW_PLACE]), int(row[c.ROW_WHO_SIDE])) for row in T[scores]}
-    return np.array(sorted(found), dtype=np.int64).reshape(-1, 2)
+    """Places where a side scores: each with the side (-1: any) and how (by coming there, a shot, a pass through)."""
+    found = {
+        (int(row[c.ROW_PLACE]), int(row[c.ROW_WHO_SIDE]), HOW[int(row[c.ROW_WHEN])])
+        for row in T[T[:, c.ROW_DO] == c.D_POINTS]
+        if int(row[c.ROW_WHEN]) in HOW and row[c.ROW_PLACE] >= 0
+    }
+    return np.array(sorted(found), dtype=np.int64).reshape(-1, 3)
 
 
 def _partner(names: Names, group: Group, inward: bool) -> int:
@@ -182,15 +227,29 @@ def _moving(rows: tuple[Row, ...]) -> bool:
     return any(row.do in ("comes in", "goes out") for row in rows)
 
 
-def _starts(setup: Setup, moving: bool) -> np.ndarray:
-    """Start spots of every role for every number it can have."""
+def _starts(setup: Setup, moving: bool, units: np.ndarray) -> np.ndarray:
+    """Start spots of every role for every number it can have; with a ball for each unit, those of its own players."""
     groups = setup.practice.groups
     most = max([1, *(max(group.high, setup.count(group.key)) for group in groups)])
-    spots = np.zeros((len(groups), most + 1, most, 2))
+    spots = np.zeros((len(units), len(groups), most + 1, most, 2))
     for role, group in enumerate(groups):
         now = setup.count(group.key)
         for number in range(group.low, group.high + 1) if moving else (now,):
             counts = tuple((key, number if key == group.key else count) for key, count in setup.counts)
             for index, spot in enumerate(starts(replace(setup, counts=counts))[group.key]):
-                spots[role, number, index] = spot
+                spots[0, role, number, index] = spot
+    if len(units) > 1:
+        _deal_starts(spots, setup, units)
     return spots
+
+
+def _deal_starts(spots: np.ndarray, setup: Setup, units: np.ndarray) -> None:
+    every = [spots[0, role, setup.count(group.key)].copy() for role, group in enumerate(setup.practice.groups)]
+    first = 0
+    for role, group in enumerate(setup.practice.groups):
+        for unit, (a, b) in enumerate(units):
+            own = range(max(a, first), min(b, first + setup.count(group.key)))
+            spots[unit, role] = 0.0
+            for index, player in enumerate(own):
+                spots[unit, role, len(own), index] = every[role][player - first]
+        first += setup.count(group.key)

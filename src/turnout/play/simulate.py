@@ -45,8 +45,7 @@ def simulate(
     """
     scene = scene_of(setup)
     rows = int(seconds * LOG_ROWS_PER_S) + 200 if log else 0
-    sums, _ = _run(scene, _abilities(scene, age, level, seed, A), _weights(W, surface), seed, seconds, rows, None)
-    return sums
+    return _run(scene, _abilities(scene, age, level, seed, A), _weights(W, surface), seed, seconds, rows, None)
 
 
 def record(
@@ -60,16 +59,18 @@ def record(
     every = max(1, round(1.0 / rate_hz / dt))
     first = round(window[0] / dt)
     number = (round(window[1] / dt) - first) // every + 1
+    balls = len(scene.units)
     frames = (
-        np.zeros((number, scene.players, 4)), np.zeros((number, 4)),
+        np.zeros((number, scene.players, 4)), np.zeros((number, balls, 5)),
         np.zeros((number, scene.players), dtype=np.int64), every, first,
     )  # fmt: skip
     rows = int(window[1] * LOG_ROWS_PER_S) + 200
-    sums, _ = _run(scene, _abilities(scene, age, level, seed, A), W, seed, window[1] + dt, rows, frames)
+    sums = _run(scene, _abilities(scene, age, level, seed, A), W, seed, window[1] + dt, rows, frames)
     places, ball, role = frames[:3]
     return Recording(
-        seed=seed, roles=scene.keys, t_s=ball[:, 0], players_m=places[:, :, :2], facing=places[:, :, 2:],
-        ball_m=ball[:, 1:3], holder=ball[:, 3].astype(int), role=role,
+        seed=seed, roles=scene.keys, t_s=ball[:, 0, 0], players_m=places[:, :, :2], facing=places[:, :, 2:],
+        ball_m=ball[:, 0, 1:3], balls_m=ball[:, :, [1, 2, 4]], holder=ball[:, 0, 3].astype(int),
+        holders=ball[:, :, 3].astype(int), role=role,
         events=tuple(event for event in events_of(sums.log) if window[0] - 1e-9 <= event.t_s <= window[1]),
     )  # fmt: skip
 
@@ -86,7 +87,7 @@ def _weights(W: np.ndarray | None, name: str) -> np.ndarray:
     if W is not None:
         return W
     ground = surface_named(name)
-    return weights(ROLL=ground.roll_mps2, SLIDE=ground.friction * GRAVITY_MPS2)
+    return weights(ROLL=ground.roll_mps2, SLIDE=ground.friction * GRAVITY_MPS2, BOUNCE=ground.restitution)
 
 
 def _abilities(scene: Scene, age: int, level: str, seed: int, A: np.ndarray | None) -> np.ndarray:
@@ -95,22 +96,37 @@ def _abilities(scene: Scene, age: int, level: str, seed: int, A: np.ndarray | No
 
 def _run(
     scene: Scene, A: np.ndarray, W: np.ndarray, seed: int, seconds: float, log_rows: int, frames: tuple | None
-) -> tuple[Sums, int]:
+) -> Sums:
     from turnout.play.kernel.playing import run
 
+    balls = len(scene.units)
     S = np.zeros((scene.players, c.S_COLUMNS))
     U = np.zeros((len(scene.keys), c.U_COLUMNS))
     V = np.zeros((2, c.V_COLUMNS))
     E = np.zeros((2, c.CAUSES), dtype=np.int64)
     H = np.zeros((2, c.RUN_CAP + 1), dtype=np.int64)
     Q = np.zeros(c.Q_SIZE)
-    log = np.zeros((log_rows, c.LOG_COLUMNS))
+    log, logged = np.zeros((balls, log_rows, c.LOG_COLUMNS)), np.zeros(balls, dtype=np.int64)
     places, ball, role, every, first = frames or (
-        np.zeros((0, 0, 4)), np.zeros((0, 4)), np.zeros((0, 0), dtype=np.int64), 0, 0)  # fmt: skip
+        np.zeros((0, 0, 4)), np.zeros((0, 0, 5)), np.zeros((0, 0), dtype=np.int64), 0, 0)  # fmt: skip
     steps = round(seconds / W[list(TABLE).index("DT")])
-    written = run(
-        int(seed), steps, scene.players, scene.roles, A, scene.R, scene.Z, scene.L, scene.T, scene.F, W, scene.aim,
-        scene.goals, scene.edges, scene.starts, scene.slots, scene.start_row, scene.owner, scene.out_grow,
-        S, U, V, E, H, Q, log, every, first, places, ball, role,
+    run(
+        int(seed), steps, scene.units, scene.roles, A, scene.R, scene.Z, scene.L, scene.T, scene.F, W, scene.aim,
+        scene.plans, scene.goals, scene.edges, scene.starts, scene.slots, scene.start_row, scene.owner, scene.out_grow,
+        S, U, V, E, H, Q, log, logged, every, first, places, ball, role,
     )  # fmt: skip
-    return Sums(S, U, V, E, H, Q, log[:written].copy()), written
+    return Sums(S, U, V, E, H, Q, _one_log(log, logged, scene.units))
+
+
+def _one_log(log: np.ndarray, logged: np.ndarray, units: np.ndarray) -> np.ndarray:
+    """The logs of all balls as one, in the order of time, players by their number in the scene."""
+    parts = []
+    for rows, number, (first, _) in zip(log, logged, units, strict=True):
+        part = rows[:number].copy()
+        players = part[:, c.LOG_PLAYER] >= 0
+        others = (part[:, c.LOG_OTHER] >= 0) & (part[:, c.LOG_KIND] != c.LOG_SCORE)
+        part[players, c.LOG_PLAYER] += first
+        part[others, c.LOG_OTHER] += first
+        parts.append(part)
+    whole = np.concatenate(parts)
+    return whole[np.argsort(whole[:, c.LOG_T], kind="stable")] if len(parts) > 1 else whole

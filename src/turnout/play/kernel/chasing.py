@@ -11,6 +11,7 @@ from turnout.play.kernel.weights import *
 GAIN_S = 0.35  # nobody makes up more than this on the ball in one step of its path, so hopeless steps are skipped
 TOO_LATE_S = 0.5
 TIGHT_S, RUN_THROUGH_M = 0.15, 0.7
+PLAYABLE_M = 1.2
 START_LAG_S = 0.1  # the ease with which a change of speed begins, about W[EASE]
 
 
@@ -38,6 +39,8 @@ def meet(P, I, A, B, G, R, Z, L, W, path, i):
     best_late, at, x, y, ax, ay = 1e9, -1, 0.0, 0.0, 0.0, 0.0
     for step in range(PATH_STEPS):
         px, py = path[step, 0], path[step, 1]
+        if path[step, 2] > PLAYABLE_M:
+            continue
         late = arrival_s(P, A, W, i, px, py) - (step + 1) * PATH_STEP_S
         if late >= best_late or (late > TOO_LATE_S and step < PATH_STEPS - 1):
             continue

@@ -14,11 +14,15 @@ REACH_LEFT, TACKLE_LEFT = 18, 19       # what is left of the exponential draw be
 T_NO_TOUCH = 20                        # s: cannot play the ball before
 SINCE_ROLE = 21                        # s: in this role since
 FX, FY = 22, 23                        # wanted facing, unit vector
-P_COLUMNS = 24
+FRESH = 24                             # what is left of the reserve for hard running, 0 to 1
+T_RUN = 25                             # s: on a run of his own until (third man, check away and back)
+PEAK = 26                              # m/s: fastest so far
+P_COLUMNS = 27
 
 # I: players, int (players, I_COLUMNS)
 ROLE, TEAM, JOURNEY, CHASING, SLOT, SERVED = 0, 1, 2, 3, 4, 5
-I_COLUMNS = 6
+WIDE = 6                               # directional games: holds the left (1), right (-1), the rear (2) or nothing (0)
+I_COLUMNS = 7
 
 # A: abilities, float (players, A_COLUMNS)
 TOP, ALPHA, ACCEL = 0, 1, 2            # m/s, 1/s, m/s2
@@ -31,7 +35,10 @@ KICK_TOP = 11                          # m/s
 TACKLES = 12                           # share of the full tackling rate
 DISGUISE_S, RELEASE_S = 13, 14         # s added to opponents' reaction; s from decision to kick
 SPOT_NOISE, MOVE_S, MOVE_PACE = 15, 16, 17  # positioning noise; s between off-ball decisions; share of top speed
-A_COLUMNS = 18
+CRUISE = 18                            # m/s: pace that can be kept up; faster uses the reserve
+FOOT, WEAK = 19, 20                    # 1 right, -1 left footed; how much wider kicks with the other foot go
+REACH_M = 21                           # m: how far a keeper's hands reach to the side
+A_COLUMNS = 22
 
 # B: ball and moment, float
 BX, BY, BVX, BVY = 0, 1, 2, 3          # m, m/s
@@ -45,9 +52,15 @@ T_POSSESSION, T_STARTED = 19, 20       # s: possession opened; last start
 NOW, T_PRESS, T_PLAN, SQ = 21, 22, 23, 24  # s; s: next choice of pressers; s: next planning of chases; m: root of area
 OUT_GROW = 25                          # m: strip round the field that is not out (edge players)
 T_WON_0 = 26                           # s: when each of two sides last won the ball
-T_CLOCK, T_APART = 30, 31              # s: next look at the clock sentences; next parting of bodies
+T_CLOCK = 30                           # s: next look at the clock sentences
 IN_VX, IN_VY = 28, 29                  # m/s: the ball as it came to whoever plays it first time
-B_SIZE = 32
+BZ, BVZ = 32, 33                       # m, m/s: height of the ball over the ground
+KICK_VZ = 34                           # m/s: lift of the coming kick
+T_LOST_0 = 35                          # s: when each of two sides last lost the ball in play
+PRESS_X, PRESS_Y = 37, 38              # m: where a flying pass is going to be received
+STOP_X, STOP_Y = 39, 40                # m: where the ball is to be brought back in; 1e9: where it is
+T_SHAPED = 41                          # s: the holder has shaped to pass since
+B_SIZE = 42
 
 # G: moment, int (players by number, -1 for nobody)
 HOLDER, LAST, LAST_TEAM, PASSER, TARGET, PHASE = 0, 1, 2, 3, 4, 5
@@ -56,8 +69,12 @@ START_TEAM, SPILLED_BY, TACKLED, POSSESSION, TAKER = 12, 13, 14, 15, 16
 IN_PLACES, LOG_N, SPELL_TEAM, SPELL_PASSES, SPELL_FREE = 17, 18, 19, 20, 21
 WAS_PASSER, WAS_RECEIVER, WAS_WINNER, WAS_LOSER, WAS_SCORER = 23, 24, 25, 26, 27
 WANT_STOP, STOP_TEAM, STOP_ROW, POSSESSION_PASSES, START_ROW = 28, 29, 30, 31, 32
-PRESSER_0 = 33                         # one presser per side from here
-G_SIZE = 37
+PRESSER_0, SECOND_0 = 33, 35           # first and second presser of each of two sides from here
+SHOT, SHOOTER = 37, 38                 # 1 while the ball of a shot is on its way; who shot
+HELD = 39                              # 1: the keeper has it in his hands
+LAST_GATE, LAST_MAN = 40, 41           # gate last played through; defender between ball and goal
+THROUGH, PRESSED = 42, 43              # gate the flying pass has gone through, -1 none; 1: it was played under pressure
+G_SIZE = 44
 PLAY, DEAD = 0, 1
 
 # R: roles, float (roles, R_COLUMNS)
@@ -69,19 +86,23 @@ R_HOME = 10                            # region row: home
 R_FENCE = 11
 R_IN, R_OUT = 12, 13                   # role taken on coming in, on going out; -1 none
 R_LIMITS, R_LIMIT_0, R_LIMIT_MOST = 14, 15, 7  # how many stay-in and stay-out rows there are for the role; which
-R_COLUMNS = 22
-# goals: places where a side scores by coming there, int (goals, 2): place, side or -1
-GOAL_PLACE, GOAL_SIDE = 0, 1
+R_KEEPS = 22                           # place row of the goal the role keeps, -1 none; home is then the goal's area
+R_WAITS = 23                           # 1: waits in a line outside the field
+R_COLUMNS = 24
+# goals: places where a side scores, int (goals, 3): place, side or -1, how
+GOAL_PLACE, GOAL_SIDE, GOAL_HOW = 0, 1, 2
+COME_THERE, SHOOT_THERE, PLAY_THROUGH = 0, 1, 2
 
-# Z: places, float (places, Z_COLUMNS); kind 0 rectangle, 1 circle
-Z_KIND, Z_X, Z_Y, Z_HX, Z_HY = 0, 1, 2, 3, 4
-Z_COLUMNS = 5
+# Z: places, float (places, Z_COLUMNS); kind 0 rectangle, 1 circle, 2 line (goal or gate: one half width is 0)
+Z_KIND, Z_X, Z_Y, Z_HX, Z_HY, Z_HIGH = 0, 1, 2, 3, 4, 5
+Z_COLUMNS = 6
+RECTANGLE, CIRCLE, LINE = 0, 1, 2
 
 # L: limits on roles, int (limits, L_COLUMNS): a bit per role; what; place; while; until
 L_ROLES, L_WHAT, L_PLACE, L_WHILE, L_WHILE_SIDE, L_WHILE_PLACE = 0, 1, 2, 3, 4, 5
 L_UNTIL, L_UNTIL_PLACE, L_UNTIL_VALUE, L_LIFTED, L_VALUE = 6, 7, 8, 9, 10
 L_COLUMNS = 11
-STAY_IN, STAY_OUT, NO_TACKLE, TOUCH_LIMIT = 0, 1, 2, 3
+STAY_IN, STAY_OUT, NO_TACKLE, TOUCH_LIMIT, NO_REPEAT = 0, 1, 2, 3, 4
 ALWAYS, WHILE_WITH, WHILE_WITHOUT, WHILE_SIDE, WHILE_BALL_IN = 0, 1, 2, 3, 4
 UNTIL_NONE, UNTIL_BALL_ENTERS, UNTIL_SECONDS, UNTIL_TOUCHES = 0, 1, 2, 3
 
@@ -95,6 +116,7 @@ ROW_COLUMNS = 23
 E_PASS, E_WIN, E_WIN_PASS, E_LOSE, E_SCORE, E_OUT, E_RECEIVE, E_RUN_IN, E_ROW, E_CLOCK, E_TOUCHES, E_START = (
     0, 1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11)
 E_PASSES, E_PASS_INTO, E_TACKLE, E_ENTER, E_BALL_ENTERS, E_BALL_LEAVES, E_SECONDS = 12, 13, 14, 15, 16, 17, 18
+E_GOAL, E_THROUGH, E_SHOOT = 19, 20, 21
 E_NONE = -1                            # no event: a row the kernel looks up by itself (who starts)
 # what rows do
 D_POINTS, D_EXCHANGE, D_CHANGE_OVER, D_IN, D_OUT, D_ROTATE, D_STARTS = 0, 1, 2, 3, 4, 5, 6
@@ -103,14 +125,19 @@ W_NONE, W_ACTOR_SIDE, W_OTHER_SIDE, W_SIDE, W_ROLE, W_PASSER, W_RECEIVER, W_WINN
     0, 1, 2, 3, 4, 5, 6, 7, 8, 9, 10)
 W_SCORER, W_LAST, W_NEXT_GROUP, W_EVERYONE = 11, 12, 13, 14
 
+# plans: how much a side leans to a scoring place, float (places, 4): attack of side 0, 1, guard of side 0, 1; 1 plain
+GUARD_0 = 2
+# units: one ball and its players, int (balls, 2): first player, one past the last
 # F: passes that count in a run, int (filters, 2): from roles, to roles (a bit per role); no rows: all count
 # edges: slots round edges, float (slots, 3): place, share of the way round, half span
 SLOT_PLACE, SLOT_AT, SLOT_SPAN = 0, 1, 2
 # sums per player S (players, S_COLUMNS)
 S_TOUCHES, S_PASSES, S_COMPLETED, S_RECEIVED, S_CUT_OUT, S_TACKLES, S_DISTANCE, S_FAST, S_HARD, S_STILL, S_TIME = (
     0, 1, 2, 3, 4, 5, 6, 7, 8, 9, 10)
-S_OFF_BALL, S_PRESSED = 11, 12
-S_COLUMNS = 13
+S_OFF_BALL, S_PRESSED, S_PEAK = 11, 12, 13      # S_PRESSED: passes played under pressure
+S_PRESSED_OK, S_SHOTS, S_GOALS, S_SAVES, S_BLOCKS, S_LOFTED, S_LOOKS = 14, 15, 16, 17, 18, 19, 20
+S_HELD_S, S_HELD_PRESSED_S, S_LOST_HELD = 21, 22, 23   # s with the ball; with an opponent near; lost in tackles
+S_COLUMNS = 24
 # sums per role U (roles, U_COLUMNS)
 U_TIME, U_TOUCHES, U_PASSES, U_RECEIVED, U_DISTANCE = 0, 1, 2, 3, 4
 U_MOST = 5                             # most touches in one hold that ended with a kick
@@ -119,7 +146,8 @@ U_COLUMNS = 6
 V_SPELLS, V_RUN_SUM, V_REGAINS, V_POSSESSIONS, V_SCORES, V_POINTS, V_POSSESSION_S, V_FIRST, V_FIRST_LOST = (
     0, 1, 2, 3, 4, 5, 6, 7, 8)
 V_FREE, V_FREE_LOST, V_SUCCESS, V_POSS_PASSES = 9, 10, 11, 12
-V_COLUMNS = 13
+V_SHOTS, V_ON_TARGET, V_GOALS, V_SOLO_GOALS = 13, 14, 15, 16   # solo: by whoever won the ball in play, no pass between
+V_COLUMNS = 17
 # sums of the practice Q
 Q_TIME, Q_ROLLING, Q_STOPS, Q_STARTS, Q_SKIPPED = 0, 1, 2, 3, 4
 Q_SIZE = 5
@@ -133,4 +161,5 @@ LOG_COLUMNS = 8
 LOG_T, LOG_KIND, LOG_PLAYER, LOG_OTHER, LOG_SIDE, LOG_X, LOG_Y, LOG_VALUE = 0, 1, 2, 3, 4, 5, 6, 7
 LOG_START, LOG_PASS, LOG_CONTROL, LOG_CUT_OUT, LOG_TACKLE, LOG_OUT = 0, 1, 2, 3, 4, 5
 LOG_SCORE, LOG_CHANGE, LOG_SPILL, LOG_OWNER, LOG_HOME, LOG_STOP = 6, 7, 8, 9, 10, 11
+LOG_SHOT, LOG_SAVE, LOG_BLOCK = 12, 13, 14
 # fmt: on

@@ -2,45 +2,7 @@
 
 import math
 
-from turnout.play.kernel.columns import (
-    ALWAYS,
-    BX,
-    BY,
-    EDGE_AT,
-    EDGE_SPAN,
-    L_LIFTED,
-    L_PLACE,
-    L_ROLES,
-    L_VALUE,
-    L_WHAT,
-    L_WHILE,
-    L_WHILE_PLACE,
-    L_WHILE_SIDE,
-    R_EDGE,
-    R_FENCE,
-    R_FIXED,
-    R_HOME,
-    R_LIMIT_0,
-    R_LIMITS,
-    R_SIDE,
-    R_STRETCH,
-    ROLE,
-    SPOT_X,
-    SPOT_Y,
-    STAY_IN,
-    TOUCH_LIMIT,
-    WHILE_BALL_IN,
-    WHILE_SIDE,
-    WHILE_WITH,
-    WHILE_WITHOUT,
-    Z_HX,
-    Z_HY,
-    Z_KIND,
-    Z_X,
-    Z_Y,
-    X,
-    Y,
-)
+from turnout.play.kernel.columns import *
 from turnout.play.kernel.compiling import kernel, kernel_inlined
 
 EDGE_OUT_M = 0.5
@@ -209,3 +171,27 @@ def touch_limit(I, R, Z, L, B, ball_team, player):
             elif inside(Z, place, B[BX], B[BY], 0.0):
                 local = L[row, L_VALUE]
     return local if local > 0 else general
+
+
+@kernel
+def crossed(Z, place, x0, y0, x1, y1):
+    """Share of the way from (x0, y0) to (x1, y1) at which a line place is crossed, between its ends; -1.0 if not."""
+    if Z[place, Z_HY] == 0.0:
+        a, b, c, u0, u1, half = y0 - Z[place, Z_Y], y1 - Z[place, Z_Y], Z[place, Z_X], x0, x1, Z[place, Z_HX]
+    else:
+        a, b, c, u0, u1, half = x0 - Z[place, Z_X], x1 - Z[place, Z_X], Z[place, Z_Y], y0, y1, Z[place, Z_HY]
+    if (a > 0.0) == (b > 0.0) or a == b:
+        return -1.0
+    share = a / (a - b)
+    return share if abs(u0 + share * (u1 - u0) - c) <= half else -1.0
+
+
+@kernel
+def used_before(G, Z, L, place):
+    """Whether a sentence forbids this gate because it was used last."""
+    if G[LAST_GATE] != place:
+        return False
+    for row in range(L.shape[0]):
+        if L[row, L_WHAT] == NO_REPEAT and (L[row, L_PLACE] < 0 or L[row, L_PLACE] == place):
+            return True
+    return False

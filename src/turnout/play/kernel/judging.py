@@ -4,7 +4,7 @@ import math
 
 from turnout.play.kernel.columns import *
 from turnout.play.kernel.compiling import kernel, kernel_inlined
-from turnout.play.kernel.ground import edge_share, inside
+from turnout.play.kernel.ground import crossed, edge_share, inside, used_before
 
 
 @kernel
@@ -42,25 +42,29 @@ def actor_fits(I, T, row, player, team):
 
 
 @kernel_inlined
-def pass_points(I, Z, T, F, runs, team, i, j, x, y):
-    """Points a pass from i received by j at (x, y) would bring at once."""
+def pass_points(I, B, G, Z, L, T, F, plans, runs, team, i, j, x, y):
+    """Points a pass from i received by j at (x, y) would bring at once, leaning to the places the side attacks most."""
     points = 0.0
     for row in range(T.shape[0]):
         if T[row, ROW_DO] != D_POINTS or T[row, ROW_VALUE] <= 0:
             continue
-        when = T[row, ROW_WHEN]
+        when, value = T[row, ROW_WHEN], T[row, ROW_VALUE]
         if when == E_ROW:
             if runs[team] + 1 >= T[row, ROW_COUNT] and actor_fits(I, T, row, j, team) and pass_counts(I, F, i, j):
-                points += T[row, ROW_VALUE]
+                points += value
         elif when == E_RECEIVE:
             if actor_fits(I, T, row, j, team) and inside(Z, T[row, ROW_PLACE], x, y, -0.3):
-                points += T[row, ROW_VALUE]
+                points += value * plans[T[row, ROW_PLACE], team]
+        elif when == E_THROUGH:
+            place = T[row, ROW_PLACE]
+            if actor_fits(I, T, row, i, team) and crossed(Z, place, B[BX], B[BY], x, y) >= 0.0:
+                points += 0.0 if used_before(G, Z, L, place) else value * plans[place, team]
         elif (
             when == E_PASS
             and actor_fits(I, T, row, i, team)
             and (T[row, ROW_TO_ROLES] == 0 or (T[row, ROW_TO_ROLES] >> I[j, ROLE]) & 1 == 1)
         ):
-            points += T[row, ROW_VALUE]
+            points += value
     return points
 
 

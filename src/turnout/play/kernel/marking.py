@@ -2,11 +2,11 @@
 
 import math
 
-from turnout.play.kernel.carrying import sheltered
 from turnout.play.kernel.chance import MARK, uniform
 from turnout.play.kernel.columns import *
 from turnout.play.kernel.compiling import kernel, kernel_inlined
 from turnout.play.kernel.ground import allowed
+from turnout.play.kernel.lanes import sheltered
 from turnout.play.kernel.seeing import believe
 from turnout.play.kernel.weights import *
 
@@ -15,34 +15,13 @@ SHORT_M, LONG_M = 1.2, 3.2
 BLOCK_GAP_M = 4.7
 MARK_S = 0.2
 SHELTER_OFF_M = 3.0
-HYSTERESIS_M = 0.8
+EDGE_OFF_M = 1.2
+MAN_MATTERS = 0.85
+LAST_MOST_M = 6.0
 
 
 @kernel
-def pick_presser(P, I, B, G, R, Z, L, W):
-    """The nearest opponent who may go to the ball presses; the present presser keeps the job unless clearly farther."""
-    now = B[NOW]
-    if B[T_PRESS] > now + 0.5 * W[K_DT]:
-        return
-    B[T_PRESS] += 0.2
-    team = 1 - G[BALL_TEAM]
-    best, found = 1e18, -1
-    for i in range(P.shape[0]):
-        if I[i, TEAM] != team or I[i, JOURNEY] == 1 or R[I[i, ROLE], R_EDGE] >= 0.0:
-            continue
-        ax, ay = allowed(P, I, R, Z, L, B, G[BALL_TEAM], i, B[BX], B[BY], 0.2)
-        off = math.sqrt((ax - B[BX]) ** 2 + (ay - B[BY]) ** 2)
-        gap = math.sqrt((P[i, X] - ax) ** 2 + (P[i, Y] - ay) ** 2) + 2.0 * off
-        if i == G[PRESSER_0 + team]:
-            gap -= HYSTERESIS_M
-        if gap < best:
-            best, found = gap, i
-    G[PRESSER_0 + team] = found
-    G[PRESSER_0 + 1 - team] = -1
-
-
-@kernel
-def mark(P, I, A, B, G, R, Z, L, goals, W, aim, seen, spots, lanes, chance):
+def mark(P, I, A, B, G, R, Z, L, goals, W, aim, plans, seen, spots, lanes, chance):
     """Whoever is due and on the side without the ball presses or takes his place in the block."""
     now, players = B[NOW], P.shape[0]
     team = 1 - G[BALL_TEAM]
@@ -50,25 +29,76 @@ def mark(P, I, A, B, G, R, Z, L, goals, W, aim, seen, spots, lanes, chance):
         if I[i, TEAM] != team or P[i, T_DECIDE] > now + 0.5 * W[K_DT] or I[i, JOURNEY] == 1:
             continue
         P[i, T_DECIDE] += MARK_S * (0.8 + 0.4 * uniform(chance, MARK * players + i))
-        if I[i, CHASING] == 1:
+        if I[i, CHASING] == 1 or R[I[i, ROLE], R_KEEPS] >= 0.0:
             continue
         if R[I[i, ROLE], R_EDGE] >= 0.0:
             P[i, TX], P[i, TY] = allowed(P, I, R, Z, L, B, G[BALL_TEAM], i, P[i, X], P[i, Y], 0.5)
             P[i, PACE] = 1.5
             continue
         believe(seen, i, now, 0.1, spots)
-        if i == G[PRESSER_0 + team]:
-            press(P, I, A, B, G, R, Z, L, W, spots, i)
+        second = i == G[SECOND_0 + team] and i != G[LAST_MAN]
+        if i == G[PRESSER_0 + team] or (second and second_comes(P, B, G, W, team, i)):
+            press(P, I, A, B, G, R, Z, L, W, aim, spots, i)
+        elif i == G[LAST_MAN]:
+            stay_last(P, I, A, B, G, R, Z, L, goals, W, i)
         else:
-            block(P, I, A, B, G, R, Z, L, goals, W, aim, seen, spots, lanes, i)
+            block(P, I, A, B, G, R, Z, L, goals, W, aim, plans, seen, spots, lanes, i)
 
 
 @kernel
-def press(P, I, A, B, G, R, Z, L, W, spots, i):
+def second_comes(P, B, G, W, team, i):
+    """Two press just after a loss, a carrier who has kept the ball long, and whoever has it within their reach."""
+    if (P[i, X] - B[BX]) ** 2 + (P[i, Y] - B[BY]) ** 2 < W[K_SWARM] * W[K_SWARM]:
+        return True
+    if B[NOW] - B[T_LOST_0 + team] < W[K_COUNTER_S]:
+        return True
+    return G[HOLDER] >= 0 and B[NOW] - B[T_HELD] > W[K_DOUBLE_S]
+
+
+@kernel
+def stay_last(P, I, A, B, G, R, Z, L, goals, W, i):
+    """The last man stands between the ball and the goal it is nearest to."""
+    best, gx, gy = 1e18, 0.0, 0.0
+    for goal in range(goals.shape[0]):
+        if goals[goal, GOAL_HOW] == SHOOT_THERE and goals[goal, GOAL_SIDE] != I[i, TEAM]:
+            place = goals[goal, GOAL_PLACE]
+            gap = (B[BX] - Z[place, Z_X]) ** 2 + (B[BY] - Z[place, Z_Y]) ** 2
+            if gap < best:
+                best, gx, gy = gap, Z[place, Z_X], Z[place, Z_Y]
+    away = max(0.1, math.sqrt(best))
+    out = min(LAST_MOST_M, W[K_LAST_OUT] * away)
+    x, y = gx + (B[BX] - gx) / away * out, gy + (B[BY] - gy) / away * out
+    P[i, TX], P[i, TY] = allowed(P, I, R, Z, L, B, G[BALL_TEAM], i, x, y, 0.5)
+    gap = math.sqrt((P[i, TX] - P[i, X]) ** 2 + (P[i, TY] - P[i, Y]) ** 2)
+    P[i, PACE] = min(0.9 * A[i, TOP], 0.7 + 0.9 * gap)
+
+
+@kernel
+def outnumbered(P, I, B, G, aim, i):
+    """Whether a presser in a directional game is alone goal side with two or more attackers about."""
+    team = I[i, TEAM]
+    ux, uy = aim[1 - team, 0], aim[1 - team, 1]
+    if ux == 0.0 and uy == 0.0:
+        return False
+    mates, attackers = 0, 0
+    for j in range(P.shape[0]):
+        gap2 = (P[j, X] - B[BX]) ** 2 + (P[j, Y] - B[BY]) ** 2
+        ahead = (P[j, X] - B[BX]) * ux + (P[j, Y] - B[BY]) * uy
+        if I[j, TEAM] == team and j != i and gap2 < 49.0 and ahead > -1.0:
+            mates += 1
+        elif I[j, TEAM] != team and gap2 < 81.0:
+            attackers += 1
+    return mates == 0 and attackers >= 2
+
+
+@kernel
+def press(P, I, A, B, G, R, Z, L, W, aim, spots, i):
     """Close the ball on a curve that shadows the nearest pass; stand off a man who may not be tackled."""
     holder = G[HOLDER]
     bx, by = B[BX], B[BY]
     off = W[K_PRESS_OFF]
+    if holder < 0 and G[PASS_ON] == 1 and P[i, T_REACT] <= B[NOW]:
+        bx, by = B[PRESS_X], B[PRESS_Y]  # close the receiver down while the ball travels
     if holder >= 0:
         bx, by = bx + 0.25 * P[holder, VX], by + 0.25 * P[holder, VY]
         if G[FREE] == 1:
@@ -76,7 +106,9 @@ def press(P, I, A, B, G, R, Z, L, W, spots, i):
         elif sheltered(P, I, B, R, Z, L, holder, I[holder, TEAM]):
             off = SHELTER_OFF_M
         elif R[I[holder, ROLE], R_EDGE] >= 0.0:
-            off = 1.6
+            off = EDGE_OFF_M
+        elif outnumbered(P, I, B, G, aim, i):
+            off = W[K_DELAY]
     best, mx, my = 1e18, 0.0, 0.0
     for j in range(P.shape[0]):
         if I[j, TEAM] == G[BALL_TEAM] and j != holder:
@@ -107,12 +139,12 @@ def closes(sx, sy, ux, uy, length):
 
 
 @kernel
-def block(P, I, A, B, G, R, Z, L, goals, W, aim, seen, spots, lanes, i):
+def block(P, I, A, B, G, R, Z, L, goals, W, aim, plans, seen, spots, lanes, i):
     """Seven spots: stay, a short or a long step; each judged by the lanes it closes that nobody closes yet."""
     players, team, bx, by = P.shape[0], I[i, TEAM], B[BX], B[BY]
     px, py = P[i, X], P[i, Y]
     dangers = read_lanes(P, I, B, G, R, W, aim, seen, spots, lanes, i)
-    dangers = read_goals(I, goals, Z, B, W, lanes, dangers, i)
+    dangers = read_goals(I, goals, Z, B, W, plans, lanes, dangers, i)
     best, best_x, best_y = -1e9, px, py
     step = SHORT_M if int(B[NOW] / 0.2 + i) % 2 == 0 else LONG_M
     for way in range(7):
@@ -167,14 +199,14 @@ def read_lanes(P, I, B, G, R, W, aim, seen, spots, lanes, i):
         speed = math.sqrt(seen[i, j, 2] ** 2 + seen[i, j, 3] ** 2)
         lanes[found, 0], lanes[found, 1], lanes[found, 2] = dx / away, dy / away, away
         lanes[found, 3] = weight * (1.0 - 0.91 * taken)
-        lanes[found, 4] = 0.9 + 0.6 * (speed + 1.5 * min(1.0, now - seen[i, j, 4]))
-        lanes[found, 5] = 0.7
+        lanes[found, 4] = W[K_TIGHT] + W[K_CUSHION] * (speed + min(1.0, now - seen[i, j, 4]))
+        lanes[found, 5] = MAN_MATTERS
         found += 1
     return found
 
 
 @kernel
-def read_goals(I, goals, Z, B, W, lanes, found, i):
+def read_goals(I, goals, Z, B, W, plans, lanes, found, i):
     """The lanes from the ball to places where the other side scores: nearer ones are worth more to guard."""
     for goal in range(goals.shape[0]):
         if goals[goal, GOAL_SIDE] == I[i, TEAM]:
@@ -184,7 +216,8 @@ def read_goals(I, goals, Z, B, W, lanes, found, i):
         dy = Z[place, Z_Y] + min(Z[place, Z_HY], max(-Z[place, Z_HY], B[BY] - Z[place, Z_Y])) - B[BY]
         away = max(0.01, math.sqrt(dx * dx + dy * dy))
         lanes[found, 0], lanes[found, 1], lanes[found, 2] = dx / away, dy / away, away
-        lanes[found, 3] = W[K_MARK_GOAL] * (0.4 + 1.6 * max(0.0, 1.0 - away / (0.8 * B[SQ])))
+        near = max(0.0, 1.0 - away / (0.8 * B[SQ]))
+        lanes[found, 3] = W[K_MARK_GOAL] * plans[place, GUARD_0 + I[i, TEAM]] * (0.4 + 1.6 * near)
         lanes[found, 4], lanes[found, 5] = 0.0, 0.0
         found += 1
     return found

@@ -7,7 +7,7 @@ goes out, or a score.
 
 from turnout.play.kernel.columns import *
 from turnout.play.kernel.compiling import kernel
-from turnout.play.kernel.ground import inside
+from turnout.play.kernel.ground import inside, used_before
 from turnout.play.kernel.judging import happens, note, pass_counts
 
 
@@ -74,6 +74,10 @@ def hold(P, I, B, G, A, R, Z, player, wait_s):
     G[HOLDER] = player
     G[LAST], G[LAST_TEAM] = player, I[player, TEAM]
     B[BVX], B[BVY] = 0.0, 0.0
+    B[BZ], B[BVZ] = 0.0, 0.0
+    G[SHOT] = 0
+    keeps = R[I[player, ROLE], R_KEEPS] >= 0.0
+    G[HELD] = 1 if keeps and inside(Z, int(R[I[player, ROLE], R_HOME]), P[player, X], P[player, Y], 0.5) else 0
     B[T_HELD] = now
     B[T_READY] = now + wait_s
     B[T_CHOOSE] = now + wait_s
@@ -108,7 +112,7 @@ def takes_over(P, I, B, G, R, Z, T, edges, S, V, E, H, Q, runs, LOG, player):
     set_ball_team(I, G, R, team)
     open_spell(G, team, 0)
     G[WAS_WINNER], G[WAS_LOSER] = player, loser
-    B[T_WON_0 + team] = B[NOW]
+    B[T_WON_0 + team] = B[T_LOST_0 + 1 - team] = B[NOW]
     happens(P, I, B, G, R, Z, T, edges, E, V, H, Q, runs, LOG, E_WIN, player, team, -1, 0)
     for place in range(Z.shape[0]):
         if inside(Z, place, B[BX], B[BY], 0.0):
@@ -118,10 +122,11 @@ def takes_over(P, I, B, G, R, Z, T, edges, S, V, E, H, Q, runs, LOG, player):
 
 
 @kernel
-def completes(P, I, B, G, R, Z, T, F, edges, S, U, V, E, H, Q, runs, LOG, passer, player):
+def completes(P, I, B, G, R, Z, L, T, F, edges, S, U, V, E, H, Q, runs, LOG, passer, player):
     """A pass has arrived: count it, pass ownership on, and see what it scores or changes."""
     team = I[player, TEAM]
     S[passer, S_COMPLETED] += 1
+    S[passer, S_PRESSED_OK] += G[PRESSED]
     S[player, S_RECEIVED] += 1
     U[I[player, ROLE], U_RECEIVED] += 1
     G[SPELL_PASSES] += 1
@@ -150,6 +155,11 @@ def completes(P, I, B, G, R, Z, T, F, edges, S, U, V, E, H, Q, runs, LOG, passer
                 P, I, B, G, R, Z, T, edges, E, V, H, Q, runs, LOG, E_PASS_INTO, passer, team, number, 0)  # fmt: skip
             scored |= happens(
                 P, I, B, G, R, Z, T, edges, E, V, H, Q, runs, LOG, E_RECEIVE, player, team, number, 0)  # fmt: skip
+    if G[THROUGH] >= 0:
+        if not used_before(G, Z, L, G[THROUGH]):
+            scored |= happens(
+                P, I, B, G, R, Z, T, edges, E, V, H, Q, runs, LOG, E_THROUGH, passer, team, G[THROUGH], 0)  # fmt: skip
+        G[LAST_GATE], G[THROUGH] = G[THROUGH], -1
     if fresh_owner:
         G[OWNER] = team
         note(LOG, G, B, LOG_OWNER, player, -1, team, 0)
@@ -178,4 +188,16 @@ def run_ins(P, I, B, G, R, Z, T, edges, V, E, H, Q, runs, LOG):
             team = I[holder, TEAM]
             if happens(P, I, B, G, R, Z, T, edges, E, V, H, Q, runs, LOG, E_RUN_IN, holder, team, place, 0):
                 score(P, I, B, G, R, Z, T, edges, V, E, H, Q, runs, LOG, holder, team)
+                return
+
+
+@kernel
+def touched(P, I, B, G, R, Z, T, edges, runs, V, E, H, Q, LOG, who):
+    """Sentences about the number of touches in one hold of the ball."""
+    for row in range(T.shape[0]):
+        if T[row, ROW_WHEN] == E_TOUCHES and T[row, ROW_COUNT] == G[TOUCHES]:
+            place = T[row, ROW_PLACE]
+            if place < 0 or inside(Z, place, B[BX], B[BY], 0.0):
+                happens(P, I, B, G, R, Z, T, edges, E, V, H, Q, runs, LOG, E_TOUCHES, who, I[who, TEAM], place,
+                        G[TOUCHES])  # fmt: skip
                 return

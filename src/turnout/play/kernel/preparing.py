@@ -1,21 +1,19 @@
-"""Fresh state for one run."""
+"""Fresh state for one run: everybody's, and that of every ball with its own players."""
 
 import numpy as np
 
 from turnout.play.kernel.chance import CLOCK, PURPOSES, seed_streams, uniform
 from turnout.play.kernel.columns import *
-from turnout.play.kernel.compiling import kernel_making_arrays
+from turnout.play.kernel.compiling import kernel, kernel_making_arrays
 from turnout.play.kernel.rolling import PATH_STEPS
 
 
 @kernel_making_arrays
-def prepare(seed, players, roles, R, Z, T, edges, starts, slots, start_row, owner, out_grow):
-    """Arrays of a run that has not begun: roles and stretches dealt, clocks staggered."""
+def prepare_players(seed, units, roles, R, edges, slots, owner):
+    """Players with roles and stretches dealt and clocks staggered, and their random streams, ball by ball."""
+    players = roles.shape[0]
     P = np.zeros((players, P_COLUMNS))
     I = np.zeros((players, I_COLUMNS), dtype=np.int64)
-    B = np.zeros(B_SIZE)
-    G = np.full(G_SIZE, -1, dtype=np.int64)
-    seen = np.zeros((players, players, 5))
     chance = np.zeros((PURPOSES * players, 2), dtype=np.int64)
     seed_streams(chance, seed)
     for i in range(players):
@@ -25,25 +23,51 @@ def prepare(seed, players, roles, R, Z, T, edges, starts, slots, start_row, owne
         I[i, SLOT] = slots[i]
         if slots[i] >= 0:
             P[i, EDGE_AT], P[i, EDGE_SPAN] = edges[slots[i], SLOT_AT], edges[slots[i], SLOT_SPAN]
-        P[i, T_SEE] = 0.2 * uniform(chance, CLOCK * players + i)
-        P[i, T_DECIDE] = 0.3 * uniform(chance, CLOCK * players + i)
-        P[i, REACH_LEFT] = -1.0
-        P[i, TACKLE_LEFT] = -1.0
-    for name in (FREE, TOUCHES, FIRST_TIME, PASS_ON, SPELL_PASSES, SPELL_FREE, WANT_STOP, LOG_N, TACKLED,
-                 IN_PLACES, POSSESSION_PASSES):  # fmt: skip
+        P[i, REACH_LEFT] = P[i, TACKLE_LEFT] = -1.0
+        P[i, FRESH] = 1.0
+    for unit in range(units.shape[0]):
+        first, number = units[unit, 0], units[unit, 1] - units[unit, 0]
+        for i in range(number):
+            stream = first * PURPOSES + CLOCK * number + i
+            P[first + i, T_SEE] = 0.2 * uniform(chance, stream)
+            P[first + i, T_DECIDE] = 0.3 * uniform(chance, stream)
+    return P, I, chance
+
+
+@kernel_making_arrays
+def prepare_balls(units, R, Z, T, L, start_row, owner, out_grow):
+    """Per ball: moment, beliefs, runs, sentences that have fired, limits lifted so far; and shared scratch room."""
+    balls, most = units.shape[0], 0
+    for unit in range(balls):
+        most = max(most, units[unit, 1] - units[unit, 0])
+    B = np.zeros((balls, B_SIZE))
+    G = np.full((balls, G_SIZE), -1, dtype=np.int64)
+    for unit in range(balls):
+        fresh_ball(B[unit], G[unit], Z, start_row, owner, out_grow)
+    watched = 0
+    for row in range(T.shape[0]):
+        if E_ENTER <= T[row, ROW_WHEN] <= E_SECONDS:
+            watched = T.shape[0]
+    limits = np.zeros((balls, L.shape[0], L.shape[1]), dtype=np.int64)
+    for unit in range(balls):
+        limits[unit] = L
+    return (
+        B, G, limits, np.zeros((balls, most, most, 5)), np.zeros((balls, 4), dtype=np.int64),
+        np.zeros((balls, T.shape[0]), dtype=np.int64), np.zeros((balls, watched, most), dtype=np.int64),
+        np.zeros((PATH_STEPS, 3)), np.zeros((most, 2)), np.zeros((most + R.shape[0] + Z.shape[0], 6)),
+    )  # fmt: skip
+
+
+@kernel
+def fresh_ball(B, G, Z, start_row, owner, out_grow):
+    """The state of one ball before anything has happened."""
+    for name in (FREE, TOUCHES, FIRST_TIME, PASS_ON, SPELL_PASSES, SPELL_FREE, WANT_STOP, LOG_N, TACKLED, IN_PLACES,
+                 POSSESSION_PASSES, SHOT, HELD):  # fmt: skip
         G[name] = 0
     G[OWNER], G[BALL_TEAM], G[LAST_TEAM], G[START_ROW] = owner, owner, owner, start_row
     B[T_KICK_AT] = 1e18
-    B[SQ] = np.sqrt(4.0 * Z[0, Z_HX] * Z[0, Z_HY])
+    B[STOP_X] = 1e9
+    B[SQ] = (4.0 * Z[0, Z_HX] * Z[0, Z_HY]) ** 0.5
     B[OUT_GROW] = out_grow
-    B[T_WON_0] = B[T_WON_0 + 1] = -1e9
-    watched = 0
-    for row in range(T.shape[0]):
-        if T[row, ROW_WHEN] >= E_ENTER:
-            watched = T.shape[0]
-    was = np.zeros((watched, players), dtype=np.int64)
-    fired = np.zeros(T.shape[0], dtype=np.int64)
-    runs = np.zeros(4, dtype=np.int64)
-    path = np.zeros((PATH_STEPS, 2))
-    spots, lanes = np.zeros((players, 2)), np.zeros((players + R.shape[0] + Z.shape[0], 6))
-    return P, I, B, G, seen, spots, lanes, path, runs, chance, fired, was
+    for side in range(2):
+        B[T_WON_0 + side] = B[T_LOST_0 + side] = -1e9

@@ -23,8 +23,11 @@ def stop(P, I, B, G, R, Z, L, T, W, aim, starts, Q, runs, LOG, team, row, x, y):
     G[SPELL_TEAM] = -1
     for side in range(runs.shape[0]):
         runs[side] = 0
-    G[WANT_STOP] = 0
-    B[BVX], B[BVY] = 0.0, 0.0
+    G[WANT_STOP] = G[SHOT] = G[HELD] = 0
+    B[BVX], B[BVY], B[BZ], B[BVZ] = 0.0, 0.0, 0.0, 0.0
+    B[STOP_X] = 1e9
+    for i in range(P.shape[0]):
+        P[i, T_RUN] = 0.0
     B[T_DEAD] = B[NOW]
     B[T_KICK_AT] = 1e18
     G[START_TEAM] = team
@@ -88,7 +91,7 @@ def take_spots(P, I, B, G, R, Z, L, W, aim, starts):
         for spot in range(number):
             x, y = starts[role, number, spot, 0], starts[role, number, spot, 1]
             side = int(R[role, R_SIDE])
-            if aim[side, 0] != 0.0 or aim[side, 1] != 0.0:
+            if (aim[side, 0] != 0.0 or aim[side, 1] != 0.0) and R[role, R_KEEPS] < 0.0:
                 x += SLIDE * (B[SPOT_BX] - Z[0, Z_X])
                 y += SLIDE * (B[SPOT_BY] - Z[0, Z_Y])
             best, who = 1e18, -1

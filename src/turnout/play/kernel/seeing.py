@@ -3,32 +3,17 @@
 import math
 
 from turnout.play.kernel.chance import SEE, uniform
-from turnout.play.kernel.columns import (
-    BX,
-    BY,
-    FX,
-    FY,
-    HOLDER,
-    HX,
-    HY,
-    NOW,
-    SCAN,
-    STALE,
-    T_SEE,
-    TEAM,
-    VX,
-    VY,
-    X,
-    Y,
-)
+from turnout.play.kernel.columns import *
 from turnout.play.kernel.compiling import kernel, kernel_inlined
-from turnout.play.kernel.weights import K_CONE, K_DT, K_SEE_S, K_TURN_RATE
+from turnout.play.kernel.weights import *
 
 NEAR_M = 1.6  # felt and heard without looking
+RUNS_MPS = 3.2  # faster than this a body faces its run
+HALF_OPEN = 0.5  # how far a supporting body turns from the ball to what is ahead, share, free
 
 
 @kernel
-def see(P, I, A, B, G, W, seen, chance):
+def see(P, I, A, B, G, Z, W, aim, seen, chance, S):
     """Whoever is due turns the body, looks, and refreshes what falls into the cone; now and then a look all round."""
     now = B[NOW]
     due = now + 0.5 * W[K_DT]
@@ -37,10 +22,12 @@ def see(P, I, A, B, G, W, seen, chance):
         if P[i, T_SEE] > due:
             continue
         P[i, T_SEE] += W[K_SEE_S]
-        turn_body(P, B, W, i, i == G[HOLDER])
+        turn_body(P, I, B, G, Z, W, aim, i)
+        tire(P, A, W, i)
         pressed = nearest_opponent_m(P, I, seen, i, now) < 2.0
         rate = A[i, SCAN] * (0.6 if pressed else 1.0)
         around = uniform(chance, SEE * players + i) < 1.0 - math.exp(-rate * W[K_SEE_S])
+        S[i, S_LOOKS] += 1 if around else 0
         look(P, I, W, seen, i, now, around)
 
 
@@ -68,16 +55,32 @@ def look(P, I, W, seen, i, now, around):
 
 
 @kernel
-def turn_body(P, B, W, i, has_ball):
-    """Turn towards the run when running, towards the ball otherwise, as fast as a body turns."""
+def tire(P, A, W, i):
+    """Running faster than he can keep up empties a player's reserve; it fills again with time."""
+    speed = math.sqrt(P[i, VX] * P[i, VX] + P[i, VY] * P[i, VY])
+    P[i, PEAK] = max(P[i, PEAK], speed)
+    used = W[K_TIRE] * max(0.0, speed - A[i, CRUISE]) * W[K_SEE_S]
+    P[i, FRESH] = max(0.0, P[i, FRESH] - used + (1.0 - P[i, FRESH]) / W[K_RECOVER_S] * W[K_SEE_S])
+
+
+@kernel
+def turn_body(P, I, B, G, Z, W, aim, i):
+    """Turn towards the run when running, else towards the ball as fast as a body turns; in support side-on to it."""
     vx, vy = P[i, VX], P[i, VY]
     speed = math.sqrt(vx * vx + vy * vy)
-    if has_ball:
+    if i == G[HOLDER]:
         fx, fy = P[i, FX], P[i, FY]
-    elif speed > 3.2:
+    elif speed > RUNS_MPS:
         fx, fy = vx, vy
     else:
         fx, fy = B[BX] - P[i, X], B[BY] - P[i, Y]
+        if I[i, TEAM] == G[BALL_TEAM]:
+            open_x, open_y = aim[I[i, TEAM], 0], aim[I[i, TEAM], 1]
+            if open_x == 0.0 and open_y == 0.0:
+                open_x, open_y = Z[0, Z_X] - P[i, X], Z[0, Z_Y] - P[i, Y]
+            far = math.sqrt(fx * fx + fy * fy)
+            wide = max(1e-6, math.sqrt(open_x * open_x + open_y * open_y))
+            fx, fy = fx + HALF_OPEN * far * open_x / wide, fy + HALF_OPEN * far * open_y / wide
     length = math.sqrt(fx * fx + fy * fy)
     if length < 1e-6:
         return

@@ -5,6 +5,7 @@ import math
 from turnout.play.kernel.chance import SUPPORT, noise, uniform
 from turnout.play.kernel.columns import *
 from turnout.play.kernel.compiling import kernel, kernel_inlined
+from turnout.play.kernel.gates import behind_gate, next_gate
 from turnout.play.kernel.ground import allowed
 from turnout.play.kernel.seeing import believe
 from turnout.play.kernel.weights import *
@@ -16,41 +17,87 @@ SET_S, SET_PACE = 0.2, 0.45  # when the man on the ball looks up, slow down to b
 LANE_CAP_M = 2.3
 CLOSE_TO_BALL_M = 3.9
 FIRM_PASS_M = 14.0
+REAR_MAN, WIDE_SHARE = 2, 0.72
+BEHIND_GATE_M = 2.5
+TIGHT_M, CHECK_M, CHECK_SHARE = 1.5, 2.2, 0.15  # check away: how tight, how far, how often, free
+THIRD_MAN_M, RUN_ON_M, RUN_S = 14.0, 7.0, 1.3  # third man: from how near, how far, how long, free
 
 
 @kernel
-def support(P, I, A, B, G, R, Z, L, W, aim, seen, spots, chance):
+def support(P, I, A, B, G, R, Z, L, T, W, aim, seen, spots, chance):
     """Whoever is due and on the side with the ball picks where to be next."""
     now, team, players = B[NOW], G[BALL_TEAM], P.shape[0]
-    last = -2
     for i in range(players):
         if I[i, TEAM] != team or i == G[HOLDER] or P[i, T_DECIDE] > now + 0.5 * W[K_DT] or I[i, JOURNEY] == 1:
             continue
         P[i, T_DECIDE] += A[i, MOVE_S] * (0.8 + 0.4 * uniform(chance, SUPPORT * players + i))
-        if I[i, CHASING] == 1 or i == G[TARGET]:
+        if I[i, CHASING] == 1 or i == G[TARGET] or P[i, T_RUN] > now or R[I[i, ROLE], R_KEEPS] >= 0.0:
             continue
-        if last == -2:
-            last = rear_man(P, I, G, aim, team)
+        gate = next_gate(I, B, G, Z, L, T, i, team, B[BX], B[BY])
+        if gate >= 0:
+            show_behind(P, I, A, B, G, R, Z, L, gate, i)
+            continue
         believe(seen, i, now, LOOK_AHEAD_S, spots)
-        best_spot(P, I, A, B, G, R, Z, L, W, aim, spots, chance, i, i == last)
+        if check_away(P, I, A, B, G, R, Z, L, spots, chance, i):
+            continue
+        best_spot(P, I, A, B, G, R, Z, L, W, aim, spots, chance, i)
 
 
 @kernel
-def rear_man(P, I, G, aim, team):
-    """In a directional game the player least far forward stays behind the ball; -1 without direction."""
-    if aim[team, 0] == 0.0 and aim[team, 1] == 0.0:
-        return -1
-    best, found = 1e18, -1
-    for i in range(P.shape[0]):
-        if I[i, TEAM] == team and i != G[HOLDER]:
-            forward = P[i, X] * aim[team, 0] + P[i, Y] * aim[team, 1]
-            if forward < best:
-                best, found = forward, i
-    return found
+def show_behind(P, I, A, B, G, R, Z, L, gate, i):
+    """Where a pass through a gate scores, the next receiver shows himself behind it."""
+    x, y = behind_gate(Z, gate, B[BX], B[BY], BEHIND_GATE_M)
+    P[i, TX], P[i, TY] = allowed(P, I, R, Z, L, B, G[BALL_TEAM], i, x, y, 0.5)
+    P[i, PACE] = A[i, MOVE_PACE] * A[i, TOP]
 
 
 @kernel
-def best_spot(P, I, A, B, G, R, Z, L, W, aim, spots, chance, i, rear):
+def check_away(P, I, A, B, G, R, Z, L, spots, chance, i):
+    """Tightly marked: two steps away to the marker's blind side, so that coming back finds room; True if so."""
+    if uniform(chance, SUPPORT * P.shape[0] + i) > CHECK_SHARE or G[HOLDER] < 0 or R[I[i, ROLE], R_EDGE] >= 0.0:
+        return False
+    best, marker = TIGHT_M * TIGHT_M, -1
+    for j in range(P.shape[0]):
+        gap = (spots[j, 0] - P[i, X]) ** 2 + (spots[j, 1] - P[i, Y]) ** 2
+        if I[j, TEAM] != I[i, TEAM] and gap < best:
+            best, marker = gap, j
+    if marker < 0:
+        return False
+    dx, dy = P[i, X] - B[BX], P[i, Y] - B[BY]
+    away = max(0.1, math.sqrt(dx * dx + dy * dy))
+    side = 1.0 if dx * (spots[marker, 1] - P[i, Y]) - dy * (spots[marker, 0] - P[i, X]) < 0.0 else -1.0
+    x = P[i, X] + CHECK_M * (0.6 * dx - 0.8 * side * dy) / away
+    y = P[i, Y] + CHECK_M * (0.6 * dy + 0.8 * side * dx) / away
+    P[i, TX], P[i, TY] = allowed(P, I, R, Z, L, B, G[BALL_TEAM], i, x, y, 1.1)
+    P[i, PACE] = 0.6 * A[i, TOP]
+    return True
+
+
+@kernel
+def third_man(P, I, A, B, G, R, Z, L, W, aim, chance):
+    """On a pass in a directional game somebody ahead of it who is not its receiver may run on beyond it."""
+    team, passer, target = G[BALL_TEAM], G[PASSER], G[TARGET]
+    ux, uy = aim[team, 0], aim[team, 1]
+    if (ux == 0.0 and uy == 0.0) or target < 0 or uniform(chance, SUPPORT * P.shape[0] + passer) > W[K_RUN]:
+        return
+    best, runner = -1e9, -1
+    for j in range(P.shape[0]):
+        if j == target or I[j, TEAM] != team or I[j, WIDE] == REAR_MAN or R[I[j, ROLE], R_KEEPS] >= 0.0:
+            continue
+        ahead = (P[j, X] - B[AIM_X]) * ux + (P[j, Y] - B[AIM_Y]) * uy
+        away = math.sqrt((P[j, X] - B[AIM_X]) ** 2 + (P[j, Y] - B[AIM_Y]) ** 2)
+        if ahead > -4.0 and away < THIRD_MAN_M and ahead > best and R[I[j, ROLE], R_EDGE] < 0.0 and I[j, JOURNEY] == 0:
+            best, runner = ahead, j
+    if runner < 0:
+        return
+    x, y = P[runner, X] + RUN_ON_M * ux, P[runner, Y] + RUN_ON_M * uy
+    P[runner, TX], P[runner, TY] = allowed(P, I, R, Z, L, B, team, runner, x, y, 1.1)
+    P[runner, PACE] = 0.9 * A[runner, TOP]
+    P[runner, T_RUN] = B[NOW] + RUN_S
+
+
+@kernel
+def best_spot(P, I, A, B, G, R, Z, L, W, aim, spots, chance, i):
     """Compare staying with six spots on a near or a far ring (by chance), and set the run."""
     players = P.shape[0]
     ring = NEAR_RING_M if uniform(chance, SUPPORT * players + i) < 0.5 else FAR_RING_M
@@ -61,8 +108,8 @@ def best_spot(P, I, A, B, G, R, Z, L, W, aim, spots, chance, i, rear):
         if way > 0:
             angle = turn + SIXTH * way
             x, y = x + ring * math.cos(angle), y + ring * math.sin(angle)
-        x, y = allowed(P, I, R, Z, L, B, G[BALL_TEAM], i, x, y, 1.1)
-        worth = spot_worth(P, I, B, G, W, aim, spots, i, x, y, rear)
+        x, y = allowed(P, I, R, Z, L, B, G[BALL_TEAM], i, x, y, min(W[K_INSIDE_MOST], W[K_INSIDE] * B[SQ]))
+        worth = spot_worth(P, I, B, Z, W, aim, spots, i, x, y)
         if way == 0:
             stood = B[NOW] - P[i, T_STOOD]
             worth += W[K_SUP_STAY] if stood < 2.5 else -W[K_SUP_STAY]
@@ -78,7 +125,7 @@ def best_spot(P, I, A, B, G, R, Z, L, W, aim, spots, chance, i, rear):
 
 
 @kernel_inlined
-def spot_worth(P, I, B, G, W, aim, spots, i, x, y, rear):
+def spot_worth(P, I, B, Z, W, aim, spots, i, x, y):
     """Worth of a spot: lane, room, spread, distance to the ball, ground gained, price of the way there."""
     team = I[i, TEAM]
     bx, by = B[BX], B[BY]
@@ -104,10 +151,14 @@ def spot_worth(P, I, B, G, W, aim, spots, i, x, y, rear):
     worth -= W[K_SUP_BALL] * max(0.0, CLOSE_TO_BALL_M - to_ball)
     worth -= W[K_SUP_FAR] * max(0.0, to_ball - FIRM_PASS_M)
     forward = (dx * aim[team, 0] + dy * aim[team, 1]) / B[SQ]
-    if rear:
-        worth -= 2.0 * abs(forward + 0.2)
+    if I[i, WIDE] == REAR_MAN:
+        worth -= W[K_REAR] * abs(forward + 0.2)
     else:
         worth += W[K_SUP_FORWARD] * min(forward, 0.35)
+        if I[i, WIDE] != 0:
+            left = (x - Z[0, Z_X]) * -aim[team, 1] + (y - Z[0, Z_Y]) * aim[team, 0]
+            half = Z[0, Z_HX] * abs(aim[team, 1]) + Z[0, Z_HY] * abs(aim[team, 0])
+            worth -= W[K_WIDE] * max(0.0, WIDE_SHARE * half - I[i, WIDE] * left)
     mx, my = x - P[i, X], y - P[i, Y]
     worth -= W[K_SUP_MOVE] * math.sqrt(mx * mx + my * my)
     return worth + 0.02 * (mx * P[i, VX] + my * P[i, VY])

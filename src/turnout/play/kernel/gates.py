@@ -1,0 +1,36 @@
+"""Lines on the ground that count when a pass goes through them: which one is next, where to stand for it."""
+
+from turnout.play.kernel.columns import *
+from turnout.play.kernel.compiling import kernel
+from turnout.play.kernel.ground import used_before
+from turnout.play.kernel.judging import actor_fits
+
+
+@kernel
+def next_gate(I, B, G, Z, L, T, i, team, x, y):
+    """The nearest gate a pass of this side may score through now, or -1."""
+    best, found = 1e18, -1
+    for row in range(T.shape[0]):
+        if T[row, ROW_WHEN] != E_THROUGH or T[row, ROW_DO] != D_POINTS or not actor_fits(I, T, row, i, team):
+            continue
+        place = T[row, ROW_PLACE]
+        if used_before(G, Z, L, place):
+            continue
+        gap = (Z[place, Z_X] - x) ** 2 + (Z[place, Z_Y] - y) ** 2
+        if gap < best:
+            best, found = gap, place
+    return found
+
+
+@kernel
+def before_gate(Z, place, x, y, off_m):
+    """The point `off_m` from a gate's middle on the side where (x, y) is."""
+    if Z[place, Z_HY] == 0.0:
+        return Z[place, Z_X], Z[place, Z_Y] + (off_m if y > Z[place, Z_Y] else -off_m)
+    return Z[place, Z_X] + (off_m if x > Z[place, Z_X] else -off_m), Z[place, Z_Y]
+
+
+@kernel
+def behind_gate(Z, place, x, y, off_m):
+    """The point `off_m` beyond a gate's middle, seen from (x, y)."""
+    return before_gate(Z, place, 2.0 * Z[place, Z_X] - x, 2.0 * Z[place, Z_Y] - y, off_m)
