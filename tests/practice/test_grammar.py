@@ -9,7 +9,7 @@ from turnout.practice.names import Names
 from turnout.practice.printing import print_rule
 
 NAMES = Names(
-    ("amber", "blue", "neutral"), ("inside", "edge"), ("square", "north end", "south end", "west half"),
+    ("amber", "blue", "neutral"), ("inside", "edge"), ("square", "north end", "south end", "west half", "gates"),
     (("helper", "edge"), ("outside player", "edge")),
 )  # fmt: skip
 

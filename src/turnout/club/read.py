@@ -9,7 +9,7 @@ from turnout.club.spaces import space_named
 from turnout.club.squad import Squad
 from turnout.club.tonight import Kit, Space, Tonight
 from turnout.measure import UNITS_M, metres
-from turnout.practice.ground_words import UNIT_WORDS
+from turnout.practice.place_parts import UNIT_WORDS
 from turnout.practice.read_small import whole
 from turnout.problems import BadInput, Problem
 from turnout.reading import Document, Node, Report, load, nearest

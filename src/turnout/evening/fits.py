@@ -88,9 +88,10 @@ def copy_plain(copy: Copy, part: FittedPart) -> dict:
 
 
 def place_plain(place: Place, copy: Copy) -> dict:
-    """A place as a polygon on the ground, or a list of places by name."""
+    """A place as a polygon on the ground, a goal or gate as a line from end to end, or a list of places by name."""
     from turnout.fit.ground import place_polygon
 
     if place.kind == "list":
         return {"members": list(place.members)}
-    return {"polygon_m": [[round(x, 3), round(y, 3)] for x, y in place_polygon(copy, place.name)]}
+    points = [[round(x, 3), round(y, 3)] for x, y in place_polygon(copy, place.name)]
+    return {"line_m": points[::2], "height_m": place.height_m} if place.is_line else {"polygon_m": points}

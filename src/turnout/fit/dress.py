@@ -36,7 +36,7 @@ def _side_counts(practice: Practice, counts: tuple[int, ...]) -> tuple[tuple[str
     """Players per side, sides without players left out."""
     total = dict.fromkeys(practice.sides, 0)
     for group, count in zip(practice.groups, counts, strict=True):
-        total[group.side] += count
+        total[group.side] += 0 if group.waits else count  # who waits changes when it is their turn
     return tuple((side, count) for side, count in total.items() if count)
 
 

@@ -7,12 +7,14 @@ from math import pi
 from turnout.fit.model import Copy
 from turnout.fit.roles import designed_mix
 from turnout.practice.ground import places_of
-from turnout.practice.model import Place, Practice
+from turnout.practice.model import LINES, Group, Place, Practice
 from turnout.practice.setup import Setup
+from turnout.practice.starts import waiting_line
 from turnout.shapes.boxes import Box, box_around, grown, hull, inside, turned, turned_point
 from turnout.shapes.spacing import round_circle
 
 EDGE_STRIP_M = 1.0  # players on an edge stand up to this far outside it
+STANDING_M = 1.0  # room of one who stands in a line, own choice
 
 Polygon = tuple[tuple[float, float], ...]
 
@@ -29,7 +31,7 @@ def at_home(practice: Practice) -> tuple[int, ...]:
     within = [
         number
         for number, group in enumerate(practice.groups)
-        if not group.home.on_edge and inside(place_box(places[group.home.place]), field)
+        if not group.home.on_edge and not group.waits and inside(place_box(places[group.home.place]), field)
     ]
     return tuple(within) or tuple(range(len(practice.groups)))
 
@@ -40,7 +42,14 @@ def footprint(practice: Practice, size_m: tuple[float, float] | None = None) -> 
     edges = {group.home.place for group in practice.groups if group.home.on_edge}
     boxes = [place_box(place) for place in places.values()]
     boxes += [grown(place_box(places[name]), EDGE_STRIP_M) for name in sorted(edges)]
+    boxes += [_line_box(group, places[group.home.place]) for group in practice.groups if group.waits and group.high]
     return hull(boxes)
+
+
+def _line_box(group: Group, place: Place) -> Box:
+    """The ground of a line of those who wait, as long as it may get."""
+    spots = waiting_line(place, group.home.behind or "south", group.high)
+    return hull([box_around(x=x, y=y, across=STANDING_M, up=STANDING_M) for x, y in spots])
 
 
 @dataclass(frozen=True)
@@ -48,7 +57,8 @@ class Needs:
     """What a practice asks of the ground at any size, worked out once.
 
     home: groups at home in the field, by number in `people`; designed_home: their players as written;
-    margins_m: west, south, east, north of the field; gap_m between areas; inner_m: strips inside, (across, up).
+    margins_m: west, south, east, north of the field; gap_m between areas; inner_m: strips inside, (across, up);
+    least_m: what the goals and gates on its sides take, (across, up).
     """
 
     home: tuple[int, ...]
@@ -56,6 +66,7 @@ class Needs:
     margins_m: tuple[float, float, float, float]
     gap_m: float
     inner_m: tuple[float, float]
+    least_m: tuple[float, float] = (0.0, 0.0)
 
     def players_home(self, counts: tuple[int, ...]) -> int:
         """Players at home in the field, at least 1."""
@@ -79,7 +90,7 @@ def needs_of(practice: Practice) -> Needs:
     margins = (field.x0 - box.x0, field.y0 - box.y0, box.x1 - field.x1, box.y1 - field.y1)
     home = at_home(practice)
     players = sum(designed_mix(practice.groups)[number] for number in home)
-    return Needs(home, max(1, players), margins, practice.arrange.gap_m, _strips_inside_m(practice))
+    return Needs(home, max(1, players), margins, practice.arrange.gap_m, _strips_inside_m(practice), _least_m(practice))
 
 
 def _strips_inside_m(practice: Practice) -> tuple[float, float]:
@@ -89,6 +100,15 @@ def _strips_inside_m(practice: Practice) -> tuple[float, float]:
             side = definition.side or "north"
             depth[side] = max(depth[side], definition.depth_m)
     return depth["east"] + depth["west"], depth["north"] + depth["south"]
+
+
+def _least_m(practice: Practice) -> tuple[float, float]:
+    """The shortest sides on which the goals and gates of the field still stand, metres."""
+    on_field = [d for d in practice.ground if d.kind in LINES and d.side and d.of == practice.ground[0].name]
+    reach = [(d.side in ("north", "south"), abs(d.offset_m) * 2 + d.width_m) for d in on_field]
+    return max((m for across, m in reach if across), default=0.0), max(
+        (m for across, m in reach if not across), default=0.0
+    )
 
 
 def footprint_in_space(copy: Copy) -> Box:

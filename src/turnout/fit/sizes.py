@@ -51,6 +51,8 @@ def _listed(
     for across, up in _whole_sides(written, step, square, low, high):
         if needs.room_left_m((across, up)) < SMALLEST_SIDE_M - _EPS:
             continue
+        if across < needs.least_m[0] - _EPS or up < needs.least_m[1] - _EPS:
+            continue
         shares = [abs(across * up / (home * per_player) - 1) for home in homes]
         aspect = abs((across / up) / (written[0] / written[1]) - 1)
         price = prices.AREA * 100 * sum(shares) / len(shares) + prices.ASPECT * 100 * aspect

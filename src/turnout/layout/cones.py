@@ -10,7 +10,7 @@ from math import dist
 
 from turnout.fit.ground import in_space, place_box
 from turnout.fit.model import Copy
-from turnout.practice.model import Place
+from turnout.practice.model import GOALS, Place
 from turnout.shapes.boxes import NEAR_M
 from turnout.shapes.spacing import Point, along, apart, round_circle, sides
 
@@ -32,7 +32,7 @@ class Cone:
 def cones_of(copy: Copy) -> list[Cone]:
     """All cones of one copy: field corners first, then zone lines, then cones between those on the field's sides."""
     field = copy.setup.field
-    zones = [place for _, place in copy.setup.places[1:] if place.kind != "list"]
+    zones = [place for _, place in copy.setup.places[1:] if place.kind not in ("list", *GOALS)]
     corners, _ = _outline(field)
     zone = apart(corners + [point for place in zones for point in _zone_points(place, field)], by=CLEAR_M)
     line = apart(zone + _between(field, zone), by=CLEAR_M)[len(zone) :]

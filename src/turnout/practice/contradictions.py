@@ -3,9 +3,11 @@
 from collections.abc import Callable, Iterator
 from typing import Literal
 
+from turnout.practice.ground import places_of
 from turnout.practice.meaning import table
-from turnout.practice.model import Practice, Source
+from turnout.practice.model import LINES, Practice, Source
 from turnout.practice.table import Row, Where, Who
+from turnout.practice.units import units_side
 
 Finding = tuple[Source, str, Literal["error", "warning"]]
 Check = Callable[[Practice, tuple[Row, ...]], Iterator[Finding]]
@@ -154,6 +156,83 @@ def edge_of_list(practice: Practice, rows: tuple[Row, ...]) -> Iterator[Finding]
             yield row.source, "a list of places has no edge; name one of them", "error"
 
 
+def in_a_line(practice: Practice, rows: tuple[Row, ...]) -> Iterator[Finding]:
+    """A sentence that puts somebody or the ball inside a goal or gate, which is a line, or on its edge."""
+    for row in rows:
+        act = row.when.act if row.when else None
+        wheres = [(row.where, row.do), (row.also, row.do), (row.until.where if row.until else None, "until")]
+        wheres += [(act.where, act.kind)] if act else [(row.when.where, "event")] if row.when else []
+        for where, how in wheres:
+            kinds = kinds_of(practice, where.place) & set(LINES) if where else set()
+            fits = LINE_ACTS.get(how, frozenset())
+            if where and kinds and (where.how == "edge" or not kinds <= fits):
+                kind = sorted(kinds)[0]
+                cure = "say “passing through it”" if kind == "gate" else "say “scoring in it”, “attack” or “defend”"
+                yield row.source, f"the {kind} {where.place} is a line, nobody is inside or beside it; {cure}", "error"
+
+
+def one_after_another(practice: Practice, rows: tuple[Row, ...]) -> Iterator[Finding]:
+    """“The same … twice in a row” of places where nothing scores, or of one place alone."""
+    acts = [row.when.act for row in rows if row.do == "score" and row.when and row.when.act]
+    used = {name for act in acts if act.where for name in single_places(practice, act.where.place)}
+    for row in rows:
+        if row.do != "no repeat" or row.where is None:
+            continue
+        if not used & set(single_places(practice, row.where.place)):
+            said = f"no sentence gives points for anything at {row.where.place}"
+            yield row.source, f"{said}; add one, such as “A side scores 1 for passing through …”", "error"
+        if len(single_places(practice, row.where.place)) < 2:
+            said = f"{row.where.place} is one place, and the second use of it could never count"
+            yield row.source, f"{said}; name a list of places", "error"
+
+
+def single_places(practice: Practice, name: str) -> list[str]:
+    """The place itself, or every place of a list."""
+    place = next(place for place in practice.ground if place.name == name)
+    return [one for member in place.members for one in single_places(practice, member)] or [name]
+
+
+def kinds_of(practice: Practice, name: str) -> set[str]:
+    """The kinds of a place, or of the places of a list."""
+    kinds = {place.name: place.kind for place in practice.ground}
+    return {kinds[one] for one in single_places(practice, name)}
+
+
+def lines_that_fit(practice: Practice, rows: tuple[Row, ...]) -> Iterator[Finding]:
+    """A goal or gate longer than the side it stands on, and a field that is a line."""
+    places = dict(places_of(practice)) if practice.ground[0].kind not in LINES else {}
+    for definition in practice.ground if places else practice.ground[:1]:
+        source = definition.source or Source(practice.key, 0, None, definition.name)
+        if not places:
+            yield source, "the first place is the one the ball goes out of: a rectangle or a circle", "error"
+        elif definition.kind in LINES and definition.side is not None:
+            of = places[definition.of or ""]
+            side_m = of.across_m if definition.side in ("north", "south") else of.up_m
+            if abs(definition.offset_m) + definition.width_m / 2 > side_m / 2 + 0.01:
+                said = f"it reaches beyond the {definition.side} side of {of.name}, which is {side_m:.1f} m long"
+                yield source, f"{said}; make it smaller or move it to the middle", "error"
+
+
+def homes_on_lines(practice: Practice, rows: tuple[Row, ...]) -> Iterator[Finding]:
+    """A step that turns a home into a line, or a keeper's goal into something else."""
+    kinds = {place.name: place.kind for place in practice.ground}
+    for group in practice.groups:
+        kind = kinds[group.home.place]
+        if (kind == "goal") != group.keeper or kind in ("small goal", "gate"):
+            source = group.source or Source(practice.key, 0, None, group.key)
+            yield source, f"{group.home.place} is a {kind} now; give {group.key} a home that fits", "error"
+
+
+def other_sides(practice: Practice, rows: tuple[Row, ...]) -> Iterator[Finding]:
+    """“The other side” where small sides with a ball each have none."""
+    playing = [side for side in practice.sides if not any(g.waits for g in practice.groups if g.side == side)]
+    if len(playing) > 1 or units_side(practice) is None:
+        return
+    for row in rows:
+        if any(who and who.kind in ("other side", "side without the ball") for who in (row.who, row.target)):
+            yield row.source, f"there is no other side: {playing[0]} play each with their own ball", "error"
+
+
 def unused_places(practice: Practice, rows: tuple[Row, ...]) -> Iterator[Finding]:
     """Places that no person, sentence, step or other place uses."""
     used = {practice.ground[0].name} | {group.home.place for group in practice.groups}
@@ -178,7 +257,14 @@ def names_place(phrase: object, name: str) -> bool:
     )
 
 
+# where a goal or gate may stand in a row: what is done -> the kinds of line it is done to
+LINE_ACTS: dict[str, frozenset[str]] = {
+    "attacks": frozenset({"goal", "small goal"}),
+    "score": frozenset({"goal", "small goal"}),
+    "pass through": frozenset({"gate"}),
+    "no repeat": frozenset(LINES),
+}
 CHECKS: tuple[Check, ...] = (
     said_twice, two_restarts, nothing_scores, unknown_groups, in_and_out, out_of_reach, too_few, in_without_out,
-    edge_of_list, unused_places,
+    edge_of_list, in_a_line, one_after_another, lines_that_fit, homes_on_lines, other_sides, unused_places,
 )  # fmt: skip

@@ -51,6 +51,9 @@ FORMS = (
     form(23, "ball back", "The ball comes back in with {how:restart}.",
          "how play restarts after the ball went out: the other side, at the nearest point",
          "The ball comes back in with a kick-in."),
+    form(24, "no repeat", "Nobody uses the same {where:place.same} twice in a row.",
+         "a side or pair that has just scored at one of these places scores next at another; the same again counts "
+         "nothing", "Nobody uses the same gate twice in a row."),
 )  # fmt: skip
 
 ENTRIES: tuple[Entry, ...] = (*FORMS, *PHRASES)

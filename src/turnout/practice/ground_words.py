@@ -3,18 +3,13 @@
 import re
 from collections.abc import Mapping
 
-from turnout.measure import UNITS_M, metres
+from turnout.practice.line_words import LINE_SHAPES, begins_line, read_line
 from turnout.practice.model import PlaceDef, Source
-from turnout.problems import TurnoutError
+from turnout.practice.place_parts import NUMBER, UNIT, PlaceError, area_called, length, place_called
 from turnout.reading import nearest
 
-NUMBER = r"(\d{1,4}(?:\.\d{1,3})?)"
-UNIT = r"([a-z]+)"
-SMALLEST_M, LARGEST_M = 0.5, 150.0  # anything outside is a slip of the pen; own choice
-UNIT_WORDS = {
-    "yards": "yd", "yard": "yd", "yds": "yd", "metres": "m", "metre": "m", "meters": "m", "feet": "ft", "foot": "ft",
-    "pace": "paces", "steps": "paces",
-}  # fmt: skip
+__all__ = ["SHAPES", "PlaceError", "place_called", "read_place"]
+
 PIECES = {"halves": 2, "thirds": 3}
 SHAPES = {
     "rectangle": "“rectangle 16 x 16 yd”",
@@ -22,21 +17,12 @@ SHAPES = {
     "strip": "“strip 5 yd inside the north end of pitch”",
     "thirds": "“thirds of pitch from west to east (left, middle, right)”",
     "halves": "“halves of pitch from south to north (near half, far half)”",
+    **LINE_SHAPES,
 }
 RECTANGLE = re.compile(rf"rectangle {NUMBER} ?x ?{NUMBER} ?{UNIT}")
 CIRCLE = re.compile(rf"circle {NUMBER} ?{UNIT} across")
 STRIP = re.compile(rf"strip {NUMBER} ?{UNIT} (inside|beyond) the (north|south|east|west) (?:end|side) of (.+)")
 PARTS = re.compile(r"(halves|thirds) of (.+?) from (west to east|south to north) ?\((.+)\)")
-
-
-class PlaceError(TurnoutError):
-    """A place expression that cannot be read."""
-
-    def __init__(self, read: str, expected: str, near: str | None = None):
-        self.read = read
-        self.expected = expected
-        self.nearest = near
-        super().__init__(f"read “{read}”; {expected}")
 
 
 def read_place(name: str, text: str, known: Mapping[str, PlaceDef], source: Source | None = None) -> list[PlaceDef]:
@@ -52,28 +38,9 @@ def read_place(name: str, text: str, known: Mapping[str, PlaceDef], source: Sour
         return [strip(name, found, known, source)]
     if found := PARTS.fullmatch(said):
         return pieces(name, found, known, source)
+    if begins_line(said):
+        return [read_line(name, said, known, source)]
     return [members(name, said, known, source)]
-
-
-def length(number: str, unit: str) -> float:
-    """A length in metres; raises PlaceError for an unknown unit or an absurd size."""
-    if unit not in UNITS_M:
-        near = UNIT_WORDS.get(unit) or nearest(unit, UNITS_M)
-        raise PlaceError(unit, "lengths are in yd, m, ft or paces", near)
-    value_m = metres(float(number), unit)
-    if not SMALLEST_M <= value_m <= LARGEST_M:
-        raise PlaceError(f"{number} {unit}", f"a length lies between {SMALLEST_M:g} m and {LARGEST_M:g} m")
-    return value_m
-
-
-def place_called(name: str, known: Mapping[str, PlaceDef]) -> str:
-    """The declared name for a place as written; raises PlaceError."""
-    wanted = name.strip().casefold().removeprefix("the ")
-    for own in known:
-        if own.casefold() == wanted:
-            return own
-    above = ", ".join(known) or "none yet"
-    raise PlaceError(name.strip(), f"no place above has this name (places: {above})", nearest(wanted, known))
 
 
 def shape_like(word: str) -> tuple[str, str | None]:
@@ -88,13 +55,13 @@ def strip(name: str, found: re.Match[str], known: Mapping[str, PlaceDef], source
     depth, unit, how, side, of = found.groups()
     return PlaceDef(
         name, "strip", depth_m=length(depth, unit), inside=how == "inside", side=side,  # type: ignore[arg-type]
-        of=place_called(of, known), unit=unit, source=source,
+        of=area_called(of, known, "a strip"), unit=unit, source=source,
     )  # fmt: skip
 
 
 def pieces(name: str, found: re.Match[str], known: Mapping[str, PlaceDef], source: Source | None) -> list[PlaceDef]:
     """Halves or thirds with their own names, and the whole line's name for the list of them."""
-    count, of = PIECES[found[1]], place_called(found[2], known)
+    count, of = PIECES[found[1]], area_called(found[2], known, f"each of {found[1]}")
     names = [part.strip() for part in found[4].split(",")]
     if len(names) != count or not all(names):
         raise PlaceError(found[4], f"{found[1]} have {count} names in brackets, first to last")
@@ -110,7 +77,9 @@ def pieces(name: str, found: re.Match[str], known: Mapping[str, PlaceDef], sourc
 def members(name: str, said: str, known: Mapping[str, PlaceDef], source: Source | None) -> PlaceDef:
     """A list of places; a text that is none of the shapes ends here too and is explained."""
     parts = [part.strip() for part in said.split(",")]
-    if len(parts) < 2 or re.search(r"\d", said):
+    names = {place.casefold() for place in known}
+    named = all(part.casefold().removeprefix("the ") in names for part in parts)
+    if len(parts) < 2 or (re.search(r"\d", said) and not named):
         word = re.split(r"\W", said, maxsplit=1)[0]
         raise PlaceError(said, *shape_like(word))
     return PlaceDef(name, "list", members=tuple(place_called(part, known) for part in parts), source=source)

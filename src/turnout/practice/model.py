@@ -4,6 +4,11 @@ from dataclasses import dataclass, field
 from typing import Literal
 
 Direction = Literal["north", "south", "east", "west"]
+LINES = ("goal", "small goal", "gate")  # places that are a line: balls pass over them, nobody is inside them
+GOALS = ("goal", "small goal")
+
+
+BallsInPlay = Literal["one", "per unit", "per player"]
 
 
 @dataclass(frozen=True)
@@ -22,11 +27,12 @@ class PlaceDef:
 
     rectangle: across_m (west-east), up_m (south-north) · circle: across_m is the diameter ·
     strip: depth_m inside or beyond the `side` of `of` · part: piece `index` of `pieces` of `of`, cut `along` ·
-    list: `members`.
+    list: `members` · goal, small goal, gate: `width_m` and `height_m` (0: not written), on the `side` of `of` and
+    `offset_m` east or north of its middle, or at the point (`x_m`, `y_m`), lying `along`.
     """
 
     name: str
-    kind: Literal["rectangle", "circle", "strip", "part", "list"]
+    kind: Literal["rectangle", "circle", "strip", "part", "list", "goal", "small goal", "gate"]
     across_m: float = 0.0
     up_m: float = 0.0
     depth_m: float = 0.0
@@ -37,21 +43,36 @@ class PlaceDef:
     index: int = 0
     along: Literal["west to east", "south to north"] | None = None
     members: tuple[str, ...] = ()
+    width_m: float = 0.0
+    height_m: float = 0.0
+    x_m: float = 0.0
+    y_m: float = 0.0
+    offset_m: float = 0.0
     unit: str = "yd"
+    at_unit: str = "yd"  # of the point or the offset
     source: Source | None = None
 
 
 @dataclass(frozen=True)
 class Place:
-    """A place at a definite size, in the practice's own coordinates: centre (0, 0), x east, y north, metres."""
+    """A place at a definite size, in the practice's own coordinates: centre (0, 0), x east, y north, metres.
+
+    A goal, small goal or gate is a line: across_m is its width and up_m is 0 when it lies west-east, the other way
+    round when it lies south-north.
+    """
 
     name: str
-    kind: Literal["rectangle", "circle", "list"]
+    kind: Literal["rectangle", "circle", "list", "goal", "small goal", "gate"]
     x_m: float
     y_m: float
     across_m: float
     up_m: float
     members: tuple[str, ...] = ()
+    height_m: float = 0.0
+
+    @property
+    def is_line(self) -> bool:
+        return self.kind in LINES
 
 
 @dataclass(frozen=True)
@@ -64,16 +85,23 @@ class Tie:
 
 @dataclass(frozen=True)
 class Home:
-    """Where a group belongs: inside a place or on its edge. `fence` False means a start only (`from PLACE`)."""
+    """Where a group belongs: inside a place or on its edge. `fence` False means a start only (`from PLACE`).
+
+    `behind` is the side of the place behind which those who wait stand in a line, off the field.
+    """
 
     place: str
     on_edge: bool = False
     fence: bool = True
+    behind: Direction | None = None
 
 
 @dataclass(frozen=True)
 class Group:
-    """Players sharing a side and a role. `key` is what sentences and counts call it: 'amber inside' or 'neutral'."""
+    """Players sharing a side and a role. `key` is what sentences and counts call it: 'amber inside' or 'neutral'.
+
+    Counts are players. `of` above 1 makes many small sides of that many (pairs: 2). `keeper`: home is a goal.
+    """
 
     side: str
     role: str  # "" when the side has one role
@@ -83,10 +111,17 @@ class Group:
     home: Home
     tie: Tie | None = None
     source: Source | None = None
+    of: int = 1
+    keeper: bool = False
 
     @property
     def key(self) -> str:
         return f"{self.side} {self.role}".strip()
+
+    @property
+    def waits(self) -> bool:
+        """Whether they stand in a line off the field until it is their turn."""
+        return self.home.behind is not None
 
 
 @dataclass(frozen=True)
@@ -171,6 +206,7 @@ class Practice:
     questions: tuple[Question, ...] = ()
     also_called: tuple[tuple[str, tuple[str, ...]], ...] = ()
     balls: int = 6
+    balls_in_play: BallsInPlay = "one"
     arrange: Arrange = field(default_factory=Arrange)
     taken: tuple[str, ...] = ()  # names of the steps already applied
 

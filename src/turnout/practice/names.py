@@ -18,12 +18,18 @@ WORD = re.compile(r"[^\W_]+(?:[-'’][^\W_]+)*|[^\w\s]|_")
 
 @dataclass(frozen=True)
 class Names:
-    """Sides, roles and places of a practice, and other words for them: (other word, name)."""
+    """Sides, roles and places of a practice, and other words for them: (other word, name).
+
+    `lists` are the places that are several places, `units` the sides that are many small sides: one of them is
+    “a gate”, “a pair”.
+    """
 
     sides: tuple[str, ...] = ()
     roles: tuple[str, ...] = ()
     places: tuple[str, ...] = ()
     also: tuple[tuple[str, str], ...] = ()
+    lists: tuple[str, ...] = ()
+    units: tuple[str, ...] = ()
 
     def all(self) -> tuple[str, ...]:
         """Every name and other word."""
@@ -39,12 +45,14 @@ def collect(
     ground: Iterable[PlaceDef], groups: Iterable[Group], also_called: Iterable[tuple[str, tuple[str, ...]]]
 ) -> Names:
     """Names from ground, people and `also called`."""
-    groups = tuple(groups)
+    ground, groups = tuple(ground), tuple(groups)
     return Names(
         tuple(dict.fromkeys(group.side for group in groups)),
         tuple(dict.fromkeys(group.role for group in groups if group.role)),
         tuple(dict.fromkeys(place.name for place in ground)),
         tuple((word, name) for name, words in also_called for word in words),
+        tuple(place.name for place in ground if place.kind == "list"),
+        tuple(group.side for group in groups if group.of > 1),
     )
 
 
@@ -62,9 +70,17 @@ def plural(name: str) -> str:
     return name + "s"
 
 
+def singular(name: str) -> str:
+    """The singular of a name whose last word is a plural: gates -> gate, boxes -> box; another name as it is."""
+    for ending, one in (("ies", "y"), ("xes", "x"), ("zes", "z"), ("ches", "ch"), ("shes", "sh"), ("s", "")):
+        if name.endswith(ending) and plural(found := name.removesuffix(ending) + one) == name and found != name:
+            return found
+    return name
+
+
 def spellings(name: str) -> set[str]:
     """A name as it may be written: itself, its plural, and without a plural s."""
-    found = {name, plural(name)}
+    found = {name, plural(name), singular(name)}
     if name.endswith("s") and not name.endswith("ss"):
         found.add(name[:-1])
     return found

@@ -20,6 +20,7 @@ VERBS = {
     "enters": ("enters", "enter", "entering"),
     "starts": ("starts", "start", "starting"),
     "tackles": ("tackles", "tackle", "tackling"),
+    "shoots": ("shoots", "shoot", "shooting"),
 }
 FOLDS = (("player", "players"),)  # words read alike; agreeing pairs of the templates are added to these
 
@@ -29,12 +30,17 @@ def same(template: str, *inflections: str) -> tuple[tuple[str, str], ...]:
     return tuple((inflection, template) for inflection in inflections)
 
 
-def act(name: str, template: str, meaning: str) -> Entry:
-    """An act: finite (agreeing with its subject), base and -ing from one template."""
+def act(name: str, template: str, meaning: str, *, also: str | None = None) -> Entry:
+    """An act: finite (agreeing with its subject), base and -ing from one template; `also` is read, never printed."""
+    return Entry(f"act.{name}", "act", inflected(template), meaning, also=inflected(also) if also else ())
+
+
+def inflected(template: str) -> tuple[tuple[str, str], ...]:
+    """The three shapes of an act written with `*verb`."""
     finite = re.sub(r"\*(\w+)", lambda m: "<@: {} | {}>".format(*VERBS[m[1]]), template)
     base = re.sub(r"\*(\w+)", lambda m: VERBS[m[1]][1], template)
     ing = re.sub(r"\*(\w+)", lambda m: VERBS[m[1]][2], template)
-    return Entry(f"act.{name}", "act", (("finite", finite), ("base", base), ("ing", ing)), meaning)
+    return (("finite", finite), ("base", base), ("ing", ing))
 
 
 def who(name: str, template: str, meaning: str, *, also: str | None = None, many: bool = False) -> Entry:
@@ -87,8 +93,9 @@ PLACE = (
         "place.named", "place",
         (("bare", "{place:place_name.the}"), ("in", "in {place:place_name.the}"),
          ("where", "in {place:place_name.the}"),
-         ("into", "into {place:place_name.the}"), ("from", "from {place:place_name.the}")),
-        "inside the place; for a list of places, inside any of them",
+         ("into", "into {place:place_name.the}"), ("from", "from {place:place_name.the}"),
+         ("through", "through {place:place_name.any}"), ("same", "{place:place_name.one}")),
+        "inside the place, or through a gate or goal; for a list of places, any of them",
     ),
     Entry(
         "place.edge", "place",
@@ -119,6 +126,9 @@ ACTS = (
         "a run of K passes that count, without the other side winning the ball; counting begins again after it"),
     act("passes", "*completes {k:int} <k: pass | passes>[ between {among:who/group}]", "K passes since the last start"),
     act("pass into", "*passes {where:place.into}", "a pass that is received in the place by the same side"),
+    act("pass through", "*passes {where:place.through} to a team-mate",
+        "a pass that crosses the line of the place (a gate: between its two cones) and is received by the same side",
+        also="*passes {where:place.through}"),
     act("pass to", "*passes to {to:who/group}", "a pass received by one of them"),
     act("receive in", "*receives {where:place.where}", "controls a pass of the own side while in the place"),
     act("run into", "*runs the ball {where:place.into}", "carries the ball over the line of the place"),
@@ -126,7 +136,9 @@ ACTS = (
     act("win and pass", "*wins the ball and *completes a pass",
         "ownership passes to the side: it won the ball and its first pass was received"),
     act("lose", "*loses the ball", "the other side wins it"),
-    act("score", "*scores[ {where:place.in}]", "any scoring sentence was met"),
+    act("score", "*scores[ {where:place.in}]",
+        "any scoring sentence was met; in a goal: the ball goes over its line, between the posts and under the bar"),
+    act("shoot", "*shoots", "strikes at a goal the side attacks"),
     act("touches", "*has {n:int} <n: touch | touches>[ {where:place.in}]", "that many touches in one hold of the ball"),
     act("enter", "*enters {where:place.bare}", "a player of theirs steps into the place"),
     act("start", "*starts", "the first pass of a start is played"),

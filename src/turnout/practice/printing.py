@@ -5,15 +5,18 @@ from dataclasses import dataclass, field
 
 from turnout.practice.forms import BY_ID
 from turnout.practice.model import Phrase
-from turnout.practice.names import COLOURS, Names, plural
+from turnout.practice.names import COLOURS, Names, plural, singular
 from turnout.practice.templates import Agree, Maybe, Number, Part, Slot, Word, parts
 
 
 @dataclass(frozen=True)
 class Printer:
-    """How names print: `sides` maps stand-in side names to tonight's ({'amber': 'blue'})."""
+    """How names print: `sides` maps stand-in side names to tonight's ({'amber': 'blue'}); of `lists` and `units` one
+    is meant where somebody does something: 'a gate', 'a pair'."""
 
     sides: Mapping[str, str] = field(default_factory=dict)
+    lists: tuple[str, ...] = ()
+    units: tuple[str, ...] = ()
 
     def text(self, phrase: Phrase) -> str:
         """A whole sentence with its capital and full stop."""
@@ -35,10 +38,10 @@ class Printer:
             if isinstance(piece, Word):
                 words.append(piece.text)
             elif isinstance(piece, Agree):
-                chosen = number if piece.ref == "@" else number_of(phrase[piece.ref])
+                chosen = number if piece.ref == "@" else self.number(phrase[piece.ref], template)
                 words.append(piece.one if chosen == "one" else piece.many)
             elif isinstance(piece, Slot):
-                words += self.slot(piece, phrase)
+                words += self.slot(piece, phrase, template)
             else:
                 words += self.maybe(piece, phrase, number)
         return words
@@ -50,20 +53,36 @@ class Printer:
                 return self.parts(option, phrase, number)
         return []
 
-    def slot(self, slot: Slot, phrase: Phrase) -> list[str]:
+    def slot(self, slot: Slot, phrase: Phrase, template: tuple[Part, ...]) -> list[str]:
         """The words of one filled slot."""
         value = phrase[slot.name]
         if isinstance(value, Phrase):
-            return self.phrase(value, slot.inflection, number_of(phrase[slot.number_of]) if slot.number_of else "many")
+            if slot.type == "who" and self.acts_alone(value, template):
+                return [one(singular(str(value["side"])))]
+            number = self.number(phrase[slot.number_of], template) if slot.number_of else "many"
+            return self.phrase(value, slot.inflection, number)
         if isinstance(value, int):
             return [str(value)]
         return [self.name(value, slot)]
+
+    def acts_alone(self, value: Phrase | str | int, template: tuple[Part, ...]) -> bool:
+        """Whether this is one of many small sides that does something: 'a pair scores 1 for …'."""
+        does = any(isinstance(piece, Slot) and piece.type == "act" for piece in template)
+        return does and isinstance(value, Phrase) and value.form == "who.side" and value["side"] in self.units
+
+    def number(self, value: Phrase | str | int, template: tuple[Part, ...]) -> Number:
+        """The number a word agrees with."""
+        return "one" if self.acts_alone(value, template) else number_of(value)
 
     def name(self, name: str, slot: Slot) -> str:
         """A side, role or place as the slot wants it."""
         if slot.type == "side":
             return side_name(tonight_name(name, self.sides), slot.inflection)
-        return the(name) if slot.type == "place_name" else name
+        if slot.type == "role":
+            return name
+        if slot.inflection == "one" or (slot.inflection == "any" and name in self.lists):
+            return singular(name) if slot.inflection == "one" else one(singular(name))
+        return the(name)
 
 
 def tonight_name(name: str, sides: Mapping[str, str]) -> str:
@@ -86,6 +105,11 @@ def the(name: str) -> str:
     return name if len(last) == 1 or last.isdigit() else f"the {name}"
 
 
+def one(name: str) -> str:
+    """A name after 'a' or 'an'."""
+    return f"{'an' if name[0].casefold() in 'aeiou' else 'a'} {name}"
+
+
 def number_of(value: Phrase | str | int) -> Number:
     """Whether a noun phrase or a count takes the singular."""
     if isinstance(value, int):
@@ -95,5 +119,7 @@ def number_of(value: Phrase | str | int) -> Number:
 
 def print_rule(phrase: Phrase, names: Names | None = None, sides: Mapping[str, str] | None = None) -> str:
     """The canonical sentence of a tree. `sides` maps stand-in side names to tonight's names, such as
-    {'amber': 'blue'}; a name that says a job ('neutral') stays. `names` is kept for languages that inflect names."""
-    return Printer(sides or {}).text(phrase)
+    {'amber': 'blue'}; a name that says a job ('neutral') stays. `names` tells which names are lists of places and many
+    small sides."""
+    known = names or Names()
+    return Printer(sides or {}, known.lists, known.units).text(phrase)

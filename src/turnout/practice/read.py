@@ -7,15 +7,23 @@ from turnout.practice.contradictions import Finding, contradictions
 from turnout.practice.model import Practice
 from turnout.practice.names import Names, collect
 from turnout.practice.read_model import read_ground, read_people_lines, read_rules
-from turnout.practice.read_small import read_ages, read_also, read_arrange, read_balls, read_coach, read_develops
+from turnout.practice.read_small import (
+    read_ages,
+    read_also,
+    read_arrange,
+    read_balls,
+    read_coach,
+    read_develops,
+    read_in_play,
+)
 from turnout.practice.read_steps import read_steps
 from turnout.practice.steps import taken_with
 from turnout.problems import Problem
 from turnout.reading import Document, Items, Pairs, Report, load
 
 KEYS = (
-    "practice", "about", "ages", "develops", "ground", "people", "also called", "rules", "steps", "coach", "kit",
-    "arrange",
+    "practice", "about", "ages", "develops", "ground", "people", "also called", "balls in play", "rules", "steps",
+    "coach", "kit", "arrange",
 )  # fmt: skip
 
 
@@ -73,11 +81,13 @@ def sentences_of(root: Pairs, report: Report) -> Practice | None:
     rules = read_rules(root.get("rules"), report, names, "rules")
     name, about = report.text(root.get("practice"), "the name"), report.text(root.get("about"), "about")
     arrange, kit = read_arrange(root.get("arrange"), report, ground), read_balls(root.get("kit"), report)
+    in_play = read_in_play(root.get("balls in play"), report, groups)
     practice = Practice(
         key=key_of(report.file), name=name.value if name else "", about=about.value if about else "",
         ages=read_ages(root.get("ages"), report), develops=read_develops(root.get("develops"), report),
         ground=tuple(ground), groups=tuple(groups), rules=tuple(rules),
         questions=tuple(read_coach(root.get("coach"), report)), also_called=also, balls=kit, arrange=arrange,
+        balls_in_play=in_play,
     )  # fmt: skip
     written = root.get("rules")
     every_rule = isinstance(written, Items) and len(rules) == len(written.items)

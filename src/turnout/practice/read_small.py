@@ -1,11 +1,12 @@
 """The small keys of a practice: ages, develops, also called, coach, kit and arrange."""
 
 import re
+from collections.abc import Sequence
 from typing import Any
 
 from turnout.measure import UNITS_M, metres
-from turnout.practice.model import Arrange, PlaceDef, Question
-from turnout.practice.names import Names
+from turnout.practice.model import Arrange, BallsInPlay, Group, PlaceDef, Question
+from turnout.practice.names import Names, singular
 from turnout.reading import Node, Report, Text, nearest
 
 CAPABILITIES = ("scanning", "positioning", "movement", "timing", "disguise", "technique")
@@ -102,6 +103,23 @@ def read_balls(node: Node | None, report: Report) -> int:
             report.add(text, f"{key} are worked out: write “{key}: {only}”", near=nearest(text.value, (only,)))
     balls = pairs.get("balls")
     return 6 if balls is None else whole(balls, report, "balls", 1, 40) or 6
+
+
+def read_in_play(node: Node | None, report: Report, groups: Sequence[Group]) -> BallsInPlay:
+    """`1 per pair` or `1 per player`; without the line every small side has a ball, else there is one for all."""
+    units = next((group.side for group in groups if group.of > 1), None)
+    text = report.text(node, "balls in play")
+    if text is None:
+        return "per unit" if units else "one"
+    known = ["1 per player"] + ([f"1 per {singular(units)}"] if units else [])
+    if text.value.strip() in known:
+        return "per player" if text.value.strip() == known[0] else "per unit"
+    lead = "balls in play reads " + " or ".join(f"“{way}”" for way in known)
+    more = "; one ball for all is what stands without this line" if not units else ""
+    if not units and re.fullmatch(r"1 per (?!player\b)\w+", text.value.strip()):
+        more = "; for a ball to each small side write them under people: “pairs: 6 (3-10) of 2 in …”"
+    report.add(text, lead + more, near=nearest(text.value, known))
+    return "one"
 
 
 def read_arrange(node: Node | None, report: Report, ground: list[PlaceDef]) -> Arrange:

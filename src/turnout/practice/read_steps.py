@@ -62,6 +62,8 @@ def changes_of(
         sides=tuple(dict.fromkeys((*names.sides, *fresh.sides))),
         roles=tuple(dict.fromkeys((*names.roles, *fresh.roles))),
         places=tuple(dict.fromkeys((*names.places, *fresh.places))),
+        lists=tuple(dict.fromkeys((*names.lists, *fresh.lists))),
+        units=tuple(dict.fromkeys((*names.units, *fresh.units))),
     )
     sentences = {key: tuple(read_rules(pairs.get(key), report, names, key)) for key in ("add", "remove", "change")}
     if name is None:

@@ -4,6 +4,8 @@
 """
 
 from turnout.practice.forms import FORMS
+from turnout.practice.ground_words import SHAPES
+from turnout.practice.people_words import SHAPES as PEOPLE_SHAPES
 from turnout.practice.phrases import PHRASES
 from turnout.practice.templates import Agree, Entry, Maybe, Part, Slot, Word, parts
 
@@ -18,6 +20,25 @@ TITLES = {
     "change": "CHANGE: what happens then", "changes": "CHANGES: one to three, in order",
     "restart": "RESTART: how the ball comes back",
 }  # fmt: skip
+PLACE_MEANINGS = {
+    "rectangle": "west to east first, then south to north; yd, m, ft or paces",
+    "circle": "across is its diameter",
+    "strip": "inside or beyond one end or side of a place; it keeps its depth",
+    "thirds": "three places of one size, first to last, and the list of them",
+    "halves": "two places of one size, and the list of them",
+    "goal": "width and height, on the line of that end",
+    "small goal": "its width, and a height if it is not 1 m; several on one end stand so far from the middle",
+    "gate": "two cones so far apart, on a side or at a point (yards east and north of the middle of the field); "
+    "“from south to north” after a point turns it",
+}
+PEOPLE_MEANINGS = (
+    "designed number, the fewest and the most, and where they are at home",
+    "a number without a range is fixed; on an edge they stand round the place",
+    "a number that follows another group's",
+    "the keeper of that goal",
+    "many small sides: six (two to ten) of two players each",
+    "a line of those who wait",
+)
 FIXED = (
     "A side owns the ball from its first completed pass after a start or a regain until the other side completes one.",
     "“Its” and “the other side” are told from the side in the When; where there is none, from the side with the ball. "
@@ -33,6 +54,14 @@ FIXED = (
     "A home is a fence: players start there and stay there (on an edge: along the line, within 1 m outside it) unless "
     "a sentence lets or sends them elsewhere. “From” a place is a start only.",
     "Of two limits on one player, the sentence about fewer players holds.",
+    "A goal that a side attacks is worth 1 to it, unless a sentence says what scoring there is worth.",
+    "A goal or gate is a line: it keeps its metres when the practice changes size and moves with its side; a point "
+    "moves in proportion to the first place. Without a word on it a line at a point lies from west to east.",
+    "A small goal is 1 m high where no height is written.",
+    "Whoever is at home in a goal is its keeper and starts half a metre in front of it.",
+    "Many small sides share out their players evenly: 13 in pairs are one three and five pairs. Each has its own ball "
+    "unless “balls in play” says otherwise, and brings its own ball back in by a dribble-in unless a sentence says so.",
+    "Those who wait stand in a line off the field, behind the middle of that side.",
 )
 INTRO = """# The practice language
 
@@ -47,8 +76,23 @@ def reference() -> str:
     told = [INTRO, "## Sentences\n", *(form_lines(form) for form in FORMS)]
     for kind, title in TITLES.items():
         told += [f"\n## {title}\n", *(phrase_line(entry) for entry in PHRASES if entry.type == kind)]
+    told += ["\n## Ground: one place a line\n", *(f"- {line}" for line in ground_lines())]
+    told += ["\n## People: one group a line\n", *(f"- {line}" for line in people_lines())]
     told += ["\n## Meanings fixed once\n", *(f"- {line}" for line in FIXED)]
     return "\n".join(told) + "\n"
+
+
+def ground_lines() -> list[str]:
+    """How a place is written, from the declared shapes."""
+    return [f"{shape_words} — {PLACE_MEANINGS[kind]}" for kind, shape_words in SHAPES.items()] + [
+        "“north gate, east gate” — a list of places: in a sentence, any of them"
+    ]
+
+
+def people_lines() -> list[str]:
+    """How a group is written, from the declared shapes."""
+    told = [f"{shown} — {meaning}" for shown, meaning in zip(PEOPLE_SHAPES, PEOPLE_MEANINGS, strict=True)]
+    return [*told, "balls in play: “1 per pair” or “1 per player” — beside `people`; without it one ball for all"]
 
 
 def form_lines(form: Entry) -> str:
@@ -89,7 +133,11 @@ def slot_word(slot: Slot) -> str:
     word = SLOT_WORDS[slot.type]
     if slot.type == "act" and slot.inflection == "ing":
         return f"{word}ing"
-    before = {"in": "in ", "where": "in ", "into": "into ", "from": "from "} if slot.type == "place" else {}
+    before = (
+        {"in": "in ", "where": "in ", "into": "into ", "from": "from ", "through": "through "}
+        if slot.type == "place"
+        else {}
+    )
     return before.get(slot.inflection, "") + word
 
 

@@ -5,7 +5,7 @@ from collections.abc import Mapping, Sequence
 from turnout.measure import yards
 from turnout.practice.model import Group, Place, PlaceDef, Practice
 from turnout.practice.names import COLOURS, names_of
-from turnout.practice.printing import print_rule, side_name, the, tonight_name
+from turnout.practice.printing import one, print_rule, side_name, the, tonight_name
 from turnout.practice.setup import Setup
 
 
@@ -72,8 +72,7 @@ def introduced(place: Place) -> str:
     size = size_words(place)
     if the(place.name) == place.name:
         return f"{place.name} ({size})"
-    article = "an" if place.name[0].casefold() in "aeiou" else "a"
-    return f"{article} {place.name} of {size}"
+    return f"{one(place.name)} of {size}"
 
 
 def size_words(place: Place) -> str:

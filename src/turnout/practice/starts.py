@@ -4,12 +4,18 @@ import math
 from collections.abc import Iterable
 
 from turnout.practice.meaning import table
-from turnout.practice.model import Group, Place
+from turnout.practice.model import Direction, Group, Place
 from turnout.practice.setup import Setup
 from turnout.practice.table import Row
+from turnout.practice.units import unit_sizes
 
 Spot = tuple[float, float]
 CLEAR_M = 1.0  # a start spot stands this far clear of a place closed to it, own choice
+OFF_LINE_M, IN_LINE_M = 1.5, 1.2  # a line of those who wait: off the field, and from one to the next, own choice
+KEEPER_M = 0.5  # a keeper starts this far in front of the goal line, own choice
+UNITS_AT = 0.72  # of half the place: how far out small sides start, own choice
+UNIT_SPREAD = 0.8  # of the way to the next small side: how far its players spread, own choice
+OUTWARD = {"north": (0.0, 1.0), "south": (0.0, -1.0), "east": (1.0, 0.0), "west": (-1.0, 0.0)}
 EDGE_OUT_M = 0.5  # an edge player stands this far outside the line, own choice
 ROWS = {
     1: (1,), 2: (2,), 3: (1, 2), 4: (1, 2, 1), 5: (2, 1, 2), 6: (2, 3, 1), 7: (2, 3, 2), 8: (3, 3, 2), 9: (3, 4, 2),
@@ -26,12 +32,17 @@ def starts(setup: Setup) -> dict[str, tuple[Spot, ...]]:
     for group in setup.practice.groups:
         if group.key in spots:
             continue
+        if group.waits or group.keeper:
+            spots[group.key] = _off_the_game(setup, group)
+            continue
         place = setup.place(_start_place(group, rows))
         axis = attack_axis(setup, group.side, rows)
         number = setup.count(group.key)
         order = rank.setdefault(place.name, 0)
         rank[place.name] += 1
-        if axis is not None:
+        if group.of > 1:
+            spots[group.key] = _units(place, unit_sizes(number, group.of))
+        elif axis is not None:
             spots[group.key] = _formation(place, number, axis)
         elif _is_neutral(group, rows) and any(attack_axis(setup, side, rows) for side in setup.practice.sides):
             spots[group.key] = _line(place, number)
@@ -39,6 +50,43 @@ def starts(setup: Setup) -> dict[str, tuple[Spot, ...]]:
             spots[group.key] = _ring(place, number, order)
         spots[group.key] = tuple(_kept_out(setup, group, rows, spot) for spot in spots[group.key])
     return spots
+
+
+def waiting_line(place: Place, behind: Direction, number: int) -> tuple[Spot, ...]:
+    """Spots of those who wait: one behind the other straight back from the middle of a side, off the place."""
+    dx, dy = OUTWARD[behind]
+    reach = (abs(dx) * place.across_m + abs(dy) * place.up_m) / 2 + OFF_LINE_M
+    steps = [reach + index * IN_LINE_M for index in range(number)]
+    return tuple((place.x_m + dx * step, place.y_m + dy * step) for step in steps)
+
+
+def _off_the_game(setup: Setup, group: Group) -> tuple[Spot, ...]:
+    """Keepers in their goal, and those who wait."""
+    if group.home.behind is None:
+        return _in_goal(setup, group)
+    return waiting_line(setup.place(group.home.place), group.home.behind, setup.count(group.key))
+
+
+def _in_goal(setup: Setup, group: Group) -> tuple[Spot, ...]:
+    """The keeper, half a metre in front of the middle of the goal, on the side where the field is."""
+    goal, field = setup.place(group.home.place), setup.field
+    if not setup.count(group.key):
+        return ()
+    if goal.up_m == 0.0:
+        return ((goal.x_m, goal.y_m + math.copysign(KEEPER_M, field.y_m - goal.y_m)),)
+    return ((goal.x_m + math.copysign(KEEPER_M, field.x_m - goal.x_m), goal.y_m),)
+
+
+def _units(place: Place, sizes: tuple[int, ...]) -> tuple[Spot, ...]:
+    """Small sides evenly round the place, the players of each beside each other."""
+    spots: list[Spot] = []
+    for unit, size in enumerate(sizes):
+        for player in range(size):
+            turn = (unit + (player - (size - 1) / 2) * UNIT_SPREAD / size) / len(sizes)
+            angle = math.pi / 2 - 2 * math.pi * turn
+            x, y = place.across_m / 2 * UNITS_AT, place.up_m / 2 * UNITS_AT
+            spots.append((place.x_m + x * math.cos(angle), place.y_m + y * math.sin(angle)))
+    return tuple(spots)
 
 
 def attack_axis(setup: Setup, side: str, rows: Iterable[Row]) -> tuple[float, float] | None:

@@ -49,7 +49,7 @@ class Passes:
 
 ActKind = Literal[
     "passes in a row", "passes", "pass into", "pass to", "receive in", "run into", "win", "win and pass", "lose",
-    "score", "touches", "enter", "start", "tackle",
+    "score", "touches", "enter", "start", "tackle", "pass through", "shoot",
 ]  # fmt: skip
 
 
@@ -92,6 +92,8 @@ Do = Literal[
     "only passes count",
     # limits on a role: touches (value), stay in / stay out (where), no tackle (who may not be tackled; where), along
     "touches", "stay in", "stay out", "no tackle", "move along", "stand still",
+    # no repeat: a side or pair that scored at one of `where` scores next at another of them
+    "no repeat",
     # member: who plays for target
     "plays for",
     # direction: who attacks where (and defends `also`)

@@ -85,7 +85,7 @@ def _reach(copy: Copy) -> tuple[float, float]:
 
 def _areas(copy: Copy, number: int, copies: int) -> Iterator[Area]:
     for index, (_, place) in enumerate(copy.setup.places):
-        if place.kind == "list":
+        if place.kind == "list" or place.is_line:
             continue
         x_m, y_m = to_ground((place.x_m, place.y_m), copy)
         across, up = (place.up_m, place.across_m) if copy.turned else (place.across_m, place.up_m)
