@@ -35,6 +35,7 @@ class National:
     """A value one country sets: for which ages, from when, when last looked up, and where the number is kept.
 
     ages: the youngest player's years ('supervision') or the age group's number ('heading'), both ends in.
+    one_session_a: at most one session with heading in that time; None: the source sets no such limit.
     """
 
     rule: Literal["supervision", "heading"]
@@ -44,3 +45,4 @@ class National:
     origin: Origin
     valid_from: date | None  # None: the source gives no date
     checked_on: date
+    one_session_a: Literal["week", "month"] | None = None

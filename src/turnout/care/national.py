@@ -33,11 +33,16 @@ SUPERVISION = tuple(
     )
 )
 
-# Age groups with no heading in training; the caps of older groups wait for drills that head the ball.
+# Headers a session in training by age group. The USA's weekly band for U12 and U13 is no single number and is left out.
 _ENGLAND = "heading.training.ENG.u7-u11"
 _FROM_2020 = date(2020, 2, 24)
 HEADING = (
     National("heading", "England", (0, 11), _ENGLAND, FA_HEADING, _FROM_2020, CHECKED_ON),
+    National("heading", "England", (12, 12), "heading.training.ENG.u12", FA_HEADING, _FROM_2020, CHECKED_ON, "month"),
+    National("heading", "England", (13, 13), "heading.training.ENG.u13", FA_HEADING, _FROM_2020, CHECKED_ON, "week"),
+    National(
+        "heading", "England", (14, 16), "heading.training.ENG.u14-u16", FA_HEADING, _FROM_2020, CHECKED_ON, "week"
+    ),
     National("heading", "Scotland", (0, 11), "heading.training.SCO.to-11", SFA_HEADING, None, CHECKED_ON),
     National("heading", "USA", (0, 11), "heading.training.USA.to-10", US_HEADING, date(2015, 11, 1), CHECKED_ON),
     National("heading", ELSEWHERE, (0, 11), _ENGLAND, FA_HEADING, _FROM_2020, CHECKED_ON),
