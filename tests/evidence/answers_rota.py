@@ -3,10 +3,12 @@
 from collections import Counter
 from itertools import combinations
 
-from asking import Given, answers
+from asking import Departure, Given, answers
 
 from turnout.evidence import Design, design
 from turnout.rota.designs import fewest_equal_periods, in_turn, rounds_of_pairs
+from turnout.rota.mixing import counting_bound, unrepeated_rounds
+from turnout.rota.whist import whist_rounds
 
 
 def together(given: Design) -> Counter[tuple[int, int]]:
@@ -120,3 +122,50 @@ def equal_time(given: Given) -> str:
 def turns_never_differ_by_more_than_one(given: Given) -> tuple[int, ...]:
     cases = ((n, p, periods) for n in range(2, 23) for p in range(1, n + 1) for periods in range(1, 16))
     return tuple(max(turns(*case)) - min(turns(*case)) for case in cases)
+
+
+# ---- schedulers
+
+
+@answers("des-wh8-tool")
+def whist_by_our_scheduler(given: Given) -> str:
+    players, rounds = (int(each) for each in given.numbers)
+    found = whist_rounds(players)
+    assert found is not None and len(found) == rounds and {len(games) for games in found} == {2}  # two areas
+    ours = Design("ours", tuple(tuple(side for game in games for side in game) for games in found), opposed=True)
+    assert everyone_once(ours)
+    partner, oppose = every(together(ours), players), every(against(ours), players)
+    return f"every pair partners {TIMES[partner]} and opposes {TIMES[oppose]}"
+
+
+def most_rounds(groups: int, size: int) -> int:
+    """Rounds our scheduler reaches, counted pair by pair and proven the most there can be."""
+    found = unrepeated_rounds(groups, size)
+    ours = Design("ours", found.rounds, opposed=False)
+    assert everyone_once(ours) and {len(group) for groups in ours.rounds for group in groups} == {size}
+    assert max(together(ours).values()) == 1 and found.optimal
+    return len(found.rounds)
+
+
+@answers("des-15-3")
+def fifteen_in_threes(given: Given) -> int:
+    players, size = int(given["n"]), int(given["g"])
+    return most_rounds(players // size, size)
+
+
+@answers(*(f"des-opt-{each}" for each in ("3x3", "5x3", "2x4", "3x4")))
+@answers(*(f"des-lit-{each}" for each in ("7x3", "8x3", "9x3", "5x5")))
+def most_rounds_without_a_repeat(given: Given) -> int:
+    groups, size = (int(each) for each in given.numbers)
+    return most_rounds(groups, size)
+
+
+@answers("des-bound")
+def never_more_than_the_bound(given: Given) -> Departure:
+    worst = 0.0
+    for groups, size in ((g, p) for g in range(2, 9) for p in range(2, 25 // g + 1)):
+        mates = groups * size - 1
+        most = next(rounds for rounds in range(mates + 1) if (rounds + 1) * (size - 1) > mates)
+        worst = max(worst, abs(counting_bound(groups, size) - most))
+        assert len(unrepeated_rounds(groups, size).rounds) <= most
+    return Departure(worst)

@@ -6,11 +6,11 @@ from dataclasses import dataclass
 
 from turnout.evidence import Check
 
-NUMBER = re.compile(r"(?<![\d.])-?\d+(?:\.\d+)?(?:e-?\d+)?")
+NUMBER = re.compile(r"(?<![\d.])-?(?:\d+(?:\.\d+)?|\.\d+)(?:e-?\d+)?")
 
 
 class Departure(float):
-    """For a row that states a form: the answer's largest relative departure from it."""
+    """For a row that states a form: the answer's largest departure from it, relative where its tolerance is a share."""
 
 
 Answer = float | int | str | tuple[float, ...] | Departure
@@ -63,7 +63,7 @@ def agrees(check: Check, answer: Answer) -> bool:
     if isinstance(answer, str):
         return answer == check.expected
     if isinstance(answer, Departure):
-        return answer <= _shares(check.tolerance)[0]
+        return answer <= (_shares(check.tolerance) if "%" in check.tolerance else numbers(check.tolerance))[0]
     given = answer if isinstance(answer, tuple) else (answer,)
     bound = re.match(r"(<=|>=|<|>)\s*(.+)", check.expected)
     if bound:

@@ -30,6 +30,8 @@ def row(expected: str, tolerance: str = "") -> Check:
         ("5", "1", (4, 6), (4, 6.1)),
         ("105 pairs once each", "0", "105 pairs once each", "105 pairs twice each"),
         ("a disc", "1%", Departure(0.0099), Departure(0.0101)),
+        ("a law", "1e-09", Departure(1e-10), Departure(1e-8)),
+        ("row .4289 .2375", "0.0001", (0.4289, 0.2375), (0.4289, 0.2378)),
     ],
 )
 def test_judging(expected: str, tolerance: str, right: object, wrong: object) -> None:
