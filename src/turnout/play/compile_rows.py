@@ -122,8 +122,11 @@ def _within(cells: list[int], row: Row) -> None:
 
 
 def _score_restart(names: Names, rows: tuple[Row, ...]) -> list[tuple[tuple[int, ...], list[int]]]:
-    """Fixed meaning: after a score in a place the other side starts there, unless a When on a score says who starts."""
-    in_place = any(row.do == "score" and _row_places(names, row) != (-1,) for row in rows)
+    """Fixed meaning: after a score in a place the other side starts there, unless a When on a score says who starts.
+
+    After a pass through a gate play goes on.
+    """
+    in_place = any(row.do == "score" and _row_places(names, row) != (-1,) and not _through(row) for row in rows)
     said = any(row.do == "starts" and row.when and row.when.act and row.when.act.kind == "score" for row in rows)
     if not in_place or said:
         return []
@@ -131,6 +134,10 @@ def _score_restart(names: Names, rows: tuple[Row, ...]) -> list[tuple[tuple[int,
     cells[c.ROW_WHEN], cells[c.ROW_WHO_SIDE], cells[c.ROW_PLACE], cells[c.ROW_DO] = c.E_SCORE, -1, -1, c.D_STARTS
     cells[c.ROW_A], cells[c.ROW_A_SIDE], cells[c.ROW_B_SIDE], cells[c.ROW_WHERE] = c.W_OTHER_SIDE, -1, -1, -1
     return [((2, 999, 0), cells)]
+
+
+def _through(row: Row) -> bool:
+    return row.when is not None and row.when.act is not None and row.when.act.kind == "pass through"
 
 
 def compile_limits(names: Names, rows: tuple[Row, ...]) -> np.ndarray:

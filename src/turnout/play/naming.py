@@ -25,7 +25,8 @@ class Names:
             for row in rows
             if row.do == "plays for" and _covers(row.who, group.side, group.role or group.side)
         ))  # fmt: skip
-        sides = tuple(side for side in setup.practice.sides if side not in neutral)
+        waiting = {group.side for group in setup.practice.groups if group.waits}
+        sides = tuple(side for side in setup.practice.sides if side not in neutral and side not in waiting)
         if len(sides) not in (1, 2):
             raise TurnoutError(
                 f"{setup.practice.name}: one or two sides can be played, here are {len(sides)}: {', '.join(sides)}."

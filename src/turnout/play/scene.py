@@ -13,6 +13,7 @@ from turnout.practice.model import Group
 from turnout.practice.setup import Setup
 from turnout.practice.starts import attack_axis, edge_order, starts
 from turnout.practice.table import Row
+from turnout.practice.units import balls_in_play, unit_sizes
 from turnout.problems import TurnoutError
 
 EDGE_STRIP_M = 1.0  # beside an edge player's line the ball is not out
@@ -121,20 +122,22 @@ def _keeper_area(setup: Setup, group: Group) -> tuple[float, ...]:
 
 def _units(setup: Setup) -> np.ndarray:
     """First and one past the last player of every ball: one ball for all, or one for every pair (three, player)."""
-    total, firsts, start = setup.players, [0], 0
-    for group in setup.practice.groups:
-        number = setup.count(group.key)
-        balls = number // group.of if group.of > 1 else (number if setup.practice.balls_in_play == "per player" else 1)
-        sizes = [number // balls + (unit < number % balls) for unit in range(balls)] if balls > 1 else [number]
-        firsts += [start + sum(sizes[:unit]) for unit in range(1, len(sizes))]
-        start += number
-    return np.array(list(zip(firsts, [*firsts[1:], total], strict=True)), dtype=np.int64)
+    if balls_in_play(setup) == 1:
+        return np.array([(0, setup.players)], dtype=np.int64)
+    sizes = [
+        size
+        for group in setup.practice.groups
+        for size in unit_sizes(setup.count(group.key), group.of if setup.practice.balls_in_play == "per unit" else 1)
+    ]
+    ends = np.cumsum(sizes)
+    return np.stack([ends - sizes, ends], axis=1).astype(np.int64)
 
 
 def _roles(names: Names, rows: tuple[Row, ...], L: np.ndarray) -> np.ndarray:
     R, keepers = np.zeros((len(names.keys), c.R_COLUMNS)), 0
     for role, group in enumerate(names.setup.practice.groups):
-        R[role, c.R_SIDE] = names.side_index(group.side)
+        R[role, c.R_SIDE] = names.side_index(group.side) if not group.waits else 3
+        R[role, c.R_WAITS] = R[role, c.R_FIXED] = float(group.waits)
         R[role, c.R_NEUTRAL] = float(group.side in names.neutral)
         R[role, c.R_EDGE] = names.place(group.home.place) if group.home.on_edge else -1
         R[role, c.R_LOW], R[role, c.R_HIGH] = group.low, group.high

@@ -9,7 +9,7 @@ from turnout.play.kernel.compiling import kernel, kernel_inlined
 from turnout.play.kernel.ground import allowed, touch_limit
 from turnout.play.kernel.judging import pass_counts, pass_points
 from turnout.play.kernel.kicking import LOFT_RISE, kick_strain, launch_mps, lofted_mps, turn_s
-from turnout.play.kernel.lanes import lane_margin, pressure_at, room_m, sheltered
+from turnout.play.kernel.lanes import danger, lane_margin, pressure_at, room_m, sheltered
 from turnout.play.kernel.seeing import believe
 from turnout.play.kernel.shooting import best_shot
 from turnout.play.kernel.weights import *
@@ -21,7 +21,7 @@ LOFT_SPREAD = 1.4  # a lofted ball lands so much less exactly, free
 AIM_MARGIN_M = 1.3
 GLANCE_S = 0.1
 KEPT_MOST_S = 8.0
-ROOM_M = 4.0
+ROOM_M, CLOSED_M = 4.0, 2.5
 
 
 @kernel
@@ -36,6 +36,7 @@ def choose(P, I, A, B, G, R, Z, L, T, F, W, aim, plans, seen, spots, runs, chanc
     limit = touch_limit(I, R, Z, L, B, team, i)
     spare = 99 if limit == 0 else limit - G[TOUCHES]
     first_time = G[FIRST_TIME] == 1
+    B[DANGER] = danger(B[BX], B[BY], B, Z, T, team)
     best, best_j, best_x, best_y, best_v, lift = -1e9, -1, 0.0, 0.0, 0.0, 0.0
     for j in range(players):
         if j == i or I[j, TEAM] != team or I[j, JOURNEY] == 1:
@@ -50,8 +51,9 @@ def choose(P, I, A, B, G, R, Z, L, T, F, W, aim, plans, seen, spots, runs, chanc
     if shoots:
         best, best_j, best_x, best_y, best_v, lift = shot, -1, sx, sy, 0.92 * A[i, KICK_TOP], 0.0
     held = now - B[T_HELD]
+    pressure_hurts = W[K_HOLD_PRESS] * (1.0 + W[K_DANGER] * B[DANGER])
     tire = W[K_HOLD_TIRE] * (0.3 if shelter else 1.0)
-    hold = W[K_HOLD] - W[K_HOLD_PRESS] * pressure - tire * held
+    hold = W[K_HOLD] - pressure_hurts * pressure - tire * held
     if G[FREE] == 1:
         hold -= W[K_FREE_HOLD]
     B[CARRY_X], B[CARRY_Y] = P[i, X], P[i, Y]
@@ -95,7 +97,7 @@ def keep_it(P, I, Z, B, spots, i, pressure):
             best = 1e18
             for j in range(P.shape[0]):
                 gap = (spots[j, 0] - P[i, X]) ** 2 + (spots[j, 1] - P[i, Y]) ** 2
-                if I[j, TEAM] != I[i, TEAM] and gap < best:
+                if I[j, TEAM] == 1 - I[i, TEAM] and gap < best:
                     best, fx, fy = gap, P[i, X] - spots[j, 0], P[i, Y] - spots[j, 1]
     P[i, FX], P[i, FY] = fx, fy
 
@@ -130,6 +132,7 @@ def pass_worth(P, I, A, B, G, R, Z, L, T, F, W, aim, plans, seen, spots, runs, i
             lift = speed * LOFT_RISE
             if speed > 0.9 * A[i, KICK_TOP]:
                 return -2.0, ax, ay, speed, lift
+    chance_ok *= 1.0 - W[K_CLOSED] * max(0.0, 1.0 - room / CLOSED_M)
     gain = W[K_OPEN] * min(room, ROOM_M) + W[K_SWITCH] * max(0.0, room - ROOM_M)
     gain += W[K_SCORE] * pass_points(I, B, G, Z, L, T, F, plans, runs, team, i, j, ax, ay)
     if pass_counts(I, F, i, j):
@@ -139,5 +142,6 @@ def pass_worth(P, I, A, B, G, R, Z, L, T, F, W, aim, plans, seen, spots, runs, i
     if j == G[PASSER]:
         gain -= W[K_BACK]
     wait = turn_s(P, i, ax, ay)
-    worth = chance_ok * (1.0 + gain) - (1.0 - chance_ok) * W[K_LOSS] - wait * (0.25 + pressure)
+    loss = W[K_LOSS] * (1.0 + W[K_DANGER] * B[DANGER])
+    worth = chance_ok * (1.0 + gain) - (1.0 - chance_ok) * loss - wait * (0.25 + pressure)
     return worth, ax, ay, speed, lift

@@ -23,6 +23,7 @@ P_COLUMNS = 27
 ROLE, TEAM, JOURNEY, CHASING, SLOT, SERVED = 0, 1, 2, 3, 4, 5
 WIDE = 6                               # directional games: holds the left (1), right (-1), the rear (2) or nothing (0)
 I_COLUMNS = 7
+OUT_OF_PLAY = 8                        # TEAM of those who wait in a line
 
 # A: abilities, float (players, A_COLUMNS)
 TOP, ALPHA, ACCEL = 0, 1, 2            # m/s, 1/s, m/s2
@@ -60,7 +61,8 @@ T_LOST_0 = 35                          # s: when each of two sides last lost the
 PRESS_X, PRESS_Y = 37, 38              # m: where a flying pass is going to be received
 STOP_X, STOP_Y = 39, 40                # m: where the ball is to be brought back in; 1e9: where it is
 T_SHAPED = 41                          # s: the holder has shaped to pass since
-B_SIZE = 42
+DANGER = 42                            # how near the holder is to a goal against his side, 0 to 1
+B_SIZE = 43
 
 # G: moment, int (players by number, -1 for nobody)
 HOLDER, LAST, LAST_TEAM, PASSER, TARGET, PHASE = 0, 1, 2, 3, 4, 5

@@ -189,6 +189,14 @@ def players_in(I, role):
     return number
 
 
+@kernel_inlined
+def team_of(G, R, role):
+    """The side a role plays for at this moment; those who wait play for nobody."""
+    if R[role, R_WAITS] == 1.0:
+        return OUT_OF_PLAY
+    return G[BALL_TEAM] if R[role, R_NEUTRAL] == 1.0 else int(R[role, R_SIDE])
+
+
 @kernel
 def set_role(P, I, B, G, R, Z, LOG, player, role, slot, at, span):
     """Put a player into a role; he is out of play until he is where it belongs."""
@@ -197,7 +205,7 @@ def set_role(P, I, B, G, R, Z, LOG, player, role, slot, at, span):
     P[player, EDGE_AT], P[player, EDGE_SPAN] = at, span
     P[player, SINCE_ROLE] = B[NOW]
     P[player, T_DECIDE] = B[NOW]
-    I[player, TEAM] = G[BALL_TEAM] if R[role, R_NEUTRAL] == 1.0 else int(R[role, R_SIDE])
+    I[player, TEAM] = team_of(G, R, role)
     I[player, JOURNEY] = 0 if player == G[HOLDER] else 1
     note(LOG, G, B, LOG_CHANGE, player, -1, I[player, TEAM], role)
 
@@ -286,16 +294,23 @@ def longest_in(P, I, R, roles, side, done):
 
 @kernel
 def rotate(P, I, B, G, R, Z, T, LOG, row):
-    """The next group changes places with a role's players: whoever has been in it least often, then longest out."""
+    """The next group changes places with a role's players: those who wait, longest first, where there is a line; else
+    whoever has been in it least often, then longest out.
+    """
     roles, side = T[row, ROW_B_ROLES], T[row, ROW_B_SIDE]
     leaving = 0
     for j in range(I.shape[0]):
         if (roles >> I[j, ROLE]) & 1 == 1 and (side < 0 or int(R[I[j, ROLE], R_SIDE]) == side):
             I[j, CHASING] = 8
             leaving += 1
+    waiting = False
+    for j in range(I.shape[0]):
+        waiting = waiting or R[I[j, ROLE], R_WAITS] == 1.0
     for _ in range(leaving):
         best, comes, goes = 1e18, -1, -1
         for j in range(I.shape[0]):
+            if waiting and R[I[j, ROLE], R_WAITS] == 0.0:
+                continue
             if I[j, CHASING] < 8 and I[j, SERVED] * 1e6 + P[j, SINCE_ROLE] < best:
                 best, comes = I[j, SERVED] * 1e6 + P[j, SINCE_ROLE], j
             if I[j, CHASING] == 8 and goes < 0:

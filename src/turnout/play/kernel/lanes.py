@@ -10,6 +10,7 @@ from turnout.play.kernel.weights import *
 STAND_OFF_S = 0.30  # a cutter is credited with this reaction, free
 FREE_M, FULL_M = 2.6, 0.6  # nobody within the first: no pressure; somebody within the second: full pressure, free
 ROOM_MOST_M = 8.0
+DANGER_SHARE = 0.6  # of the root of the area
 
 
 @kernel_inlined
@@ -28,7 +29,7 @@ def lane_margin(P, I, A, R, W, spots, team, x, y, ax, ay, speed):
     ux, uy = dx / length, dy / length
     best = 3.0
     for k in range(P.shape[0]):
-        if I[k, TEAM] == team or I[k, JOURNEY] == 1:
+        if I[k, TEAM] != 1 - team or I[k, JOURNEY] == 1:
             continue
         ox, oy = spots[k, 0] - x, spots[k, 1] - y
         s = ox * ux + oy * uy
@@ -51,7 +52,7 @@ def room_m(P, I, spots, team, x, y):
     """Metres from a point to the nearest believed opponent of a team, at most 8."""
     best = ROOM_MOST_M * ROOM_MOST_M
     for k in range(P.shape[0]):
-        if I[k, TEAM] != team:
+        if I[k, TEAM] == 1 - team:
             ox, oy = spots[k, 0] - x, spots[k, 1] - y
             best = min(best, ox * ox + oy * oy)
     return math.sqrt(best)
@@ -66,3 +67,15 @@ def sheltered(P, I, B, R, Z, L, player, ball_team):
             if place < 0 or inside(Z, place, P[player, X], P[player, Y], 0.0):
                 return True
     return False
+
+
+@kernel
+def danger(x, y, B, Z, T, team):
+    """How near (x, y) is to a goal the other side may shoot at, 0 to 1: there a lost ball is dearer."""
+    most = 0.0
+    for row in range(T.shape[0]):
+        if T[row, ROW_WHEN] == E_GOAL and T[row, ROW_DO] == D_POINTS and T[row, ROW_WHO_SIDE] == 1 - team:
+            goal = T[row, ROW_PLACE]
+            away = math.sqrt((Z[goal, Z_X] - x) ** 2 + (Z[goal, Z_Y] - y) ** 2)
+            most = max(most, 1.0 - away / (DANGER_SHARE * B[SQ]))
+    return most

@@ -86,7 +86,7 @@ def outnumbered(P, I, B, G, aim, i):
         ahead = (P[j, X] - B[BX]) * ux + (P[j, Y] - B[BY]) * uy
         if I[j, TEAM] == team and j != i and gap2 < 49.0 and ahead > -1.0:
             mates += 1
-        elif I[j, TEAM] != team and gap2 < 81.0:
+        elif I[j, TEAM] == 1 - team and gap2 < 81.0:
             attackers += 1
     return mates == 0 and attackers >= 2
 
@@ -183,7 +183,7 @@ def read_lanes(P, I, B, G, R, W, aim, seen, spots, lanes, i):
     """
     bx, by, now, found = B[BX], B[BY], B[NOW], 0
     for j in range(P.shape[0]):
-        if I[j, TEAM] == I[i, TEAM] or j == G[HOLDER] or I[j, JOURNEY] == 1:
+        if I[j, TEAM] != 1 - I[i, TEAM] or j == G[HOLDER] or I[j, JOURNEY] == 1:
             continue
         dx, dy = spots[j, 0] - bx, spots[j, 1] - by
         away = max(0.01, math.sqrt(dx * dx + dy * dy))

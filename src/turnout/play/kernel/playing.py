@@ -17,7 +17,15 @@ from turnout.play.kernel.restarting import begin, dead, stop
 from turnout.play.kernel.seeing import look, see
 from turnout.play.kernel.shape import take_shape
 from turnout.play.kernel.supporting import support
-from turnout.play.kernel.watching import clocks, journeys, lift, moments, somebody_decides, somebody_travels
+from turnout.play.kernel.watching import (
+    clocks,
+    journeys,
+    lift,
+    moments,
+    somebody_decides,
+    somebody_travels,
+    stand_in_line,
+)
 from turnout.play.kernel.weights import *
 
 
@@ -36,7 +44,7 @@ def run(
         kick_off(P[a:b], I[a:b], A[a:b], B[ball], G[ball], R, Z, limits[ball], T, W, aim, starts[ball], seen[ball],
                  runs[ball], V, Q, LOG[ball], owner, start_row)  # fmt: skip
     lifts = (L[:, L_UNTIL] != UNTIL_NONE).any()
-    keepers = (R[:, R_KEEPS] >= 0.0).any()
+    keepers, lines = (R[:, R_KEEPS] >= 0.0).any(), (R[:, R_WAITS] == 1.0).any()
     apart = max(1, int(APART_S / dt + 0.5))
     share, frame, step = 1.0 / balls, 0, 0
     while step < steps:
@@ -50,8 +58,9 @@ def run(
         for ball in range(balls):
             a, b = units[ball, 0], units[ball, 1]
             play_on(
-                step, number, dt, share, lifts, keepers, P[a:b], I[a:b], A[a:b], B[ball], G[ball], R, Z, limits[ball],
-                T, F, W, aim, plans, goals, edges, starts[ball], seen[ball], spots, lanes, path, runs[ball],
+                step, number, dt, share, lifts, keepers, lines, P[a:b], I[a:b], A[a:b], B[ball], G[ball], R, Z,
+                limits[ball], T, F, W, aim, plans, goals, edges, starts[ball], seen[ball], spots, lanes, path,
+                runs[ball],
                 chance[a * PURPOSES : b * PURPOSES], fired[ball], was[ball], S[a:b], U, V, E, H, Q, LOG[ball],
             )  # fmt: skip
         step += number
@@ -76,8 +85,8 @@ def kick_off(P, I, A, B, G, R, Z, L, T, W, aim, starts, seen, runs, V, Q, LOG, o
 
 @kernel
 def play_on(
-    first, number, dt, share, lifts, keepers, P, I, A, B, G, R, Z, L, T, F, W, aim, plans, goals, edges, starts, seen,
-    spots, lanes, path, runs, chance, fired, was, S, U, V, E, H, Q, LOG,
+    first, number, dt, share, lifts, keepers, lines, P, I, A, B, G, R, Z, L, T, F, W, aim, plans, goals, edges, starts,
+    seen, spots, lanes, path, runs, chance, fired, was, S, U, V, E, H, Q, LOG,
 ):  # fmt: skip
     """So many steps of one ball and its players."""
     for step in range(first, first + number):
@@ -103,6 +112,8 @@ def play_on(
                     keep(P, I, A, B, G, R, Z, L, W)
             if somebody_travels(I):
                 journeys(P, I, A, B, G, R, Z, L, LOG)
+            if lines:
+                stand_in_line(P, I, B, R, starts)
             if lifts:
                 lift(B, G, Z, L)
             if was.shape[0] > 0:

@@ -20,6 +20,8 @@ def prepare_players(seed, units, roles, R, edges, slots, owner):
         role = roles[i]
         I[i, ROLE] = role
         I[i, TEAM] = owner if R[role, R_NEUTRAL] == 1.0 else int(R[role, R_SIDE])
+        if R[role, R_WAITS] == 1.0:
+            I[i, TEAM] = OUT_OF_PLAY
         I[i, SLOT] = slots[i]
         if slots[i] >= 0:
             P[i, EDGE_AT], P[i, EDGE_SPAN] = edges[slots[i], SLOT_AT], edges[slots[i], SLOT_SPAN]

@@ -6,6 +6,7 @@ from turnout.play.kernel.columns import *
 from turnout.play.kernel.compiling import kernel
 from turnout.play.kernel.ground import allowed, edge_point, edge_share, into
 from turnout.play.kernel.judging import note
+from turnout.play.kernel.lanes import danger
 from turnout.play.kernel.owning import hold, open_spell, set_ball_team
 from turnout.play.kernel.weights import *
 
@@ -13,6 +14,7 @@ FETCH_MPS = 5.0
 READY_M = 2.0
 WAIT_MOST_S = 8.0
 SLIDE = 0.45
+DROP_OFF_SHARE = 0.45  # as the retreat line of the youngest formats, of the root of the area; common practice
 
 
 @kernel
@@ -34,7 +36,7 @@ def stop(P, I, B, G, R, Z, L, T, W, aim, starts, Q, runs, LOG, team, row, x, y):
     Q[Q_STOPS] += 1
     set_ball_team(I, G, R, team)
     start_spot(P, I, B, G, R, Z, T, team, row, x, y)
-    take_spots(P, I, B, G, R, Z, L, W, aim, starts)
+    take_spots(P, I, B, G, R, Z, L, T, W, aim, starts)
     note(LOG, G, B, LOG_STOP, G[TAKER], -1, team, 0)
 
 
@@ -76,7 +78,7 @@ def nearest_taker(P, I, R, team, roles, edge, x, y):
 
 
 @kernel
-def take_spots(P, I, B, G, R, Z, L, W, aim, starts):
+def take_spots(P, I, B, G, R, Z, L, T, W, aim, starts):
     """Everybody of a role takes the nearest start spot of it nobody has taken; opponents stand off the ball."""
     players = P.shape[0]
     for role in range(R.shape[0]):
@@ -102,6 +104,7 @@ def take_spots(P, I, B, G, R, Z, L, W, aim, starts):
                         best, who = gap, i
             if who >= 0:
                 P[who, SPOT_X], P[who, SPOT_Y] = x, y
+    B[DANGER] = danger(B[SPOT_BX], B[SPOT_BY], B, Z, T, G[START_TEAM])
     for i in range(players):
         send(P, I, B, G, R, Z, L, W, i)
 
@@ -120,8 +123,10 @@ def send(P, I, B, G, R, Z, L, W, i):
         if edge >= 0:
             x, y = edge_point(Z, edge, P[i, EDGE_AT], 0.5)
     else:
-        if I[i, TEAM] != G[START_TEAM]:
+        if I[i, TEAM] == 1 - G[START_TEAM]:
             off = min(W[K_SET_OFF], 0.33 * B[SQ])
+            if B[DANGER] > 0.5:  # a start right before the own goal: the others drop off towards the middle
+                off = DROP_OFF_SHARE * B[SQ]
             dx, dy = x - B[SPOT_BX], y - B[SPOT_BY]
             gap = math.sqrt(dx * dx + dy * dy)
             if gap < off:

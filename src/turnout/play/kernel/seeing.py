@@ -48,7 +48,7 @@ def look(P, I, W, seen, i, now, around):
             seen[i, j, 2] = P[j, VX]
             seen[i, j, 3] = P[j, VY]
             seen[i, j, 4] = now
-        if far2 < 36.0 and I[j, TEAM] != I[i, TEAM]:
+        if far2 < 36.0 and I[j, TEAM] == 1 - I[i, TEAM]:
             stale += min(1.0, now - seen[i, j, 4])
             near += 1
     P[i, STALE] = stale / near if near > 0 else 0.0
@@ -112,7 +112,7 @@ def nearest_opponent_m(P, I, seen, i, now):
     """Metres from a player to the nearest opponent as last seen."""
     best = 1e9
     for j in range(P.shape[0]):
-        if I[j, TEAM] == I[i, TEAM]:
+        if I[j, TEAM] != 1 - I[i, TEAM]:
             continue
         dx, dy = seen[i, j, 0] - P[i, X], seen[i, j, 1] - P[i, Y]
         best = min(best, dx * dx + dy * dy)

@@ -49,7 +49,7 @@ def shot_chance(P, I, A, B, G, R, Z, W, spots, i, goal, x, y, pressure, first_ti
     p = 0.5 * (math.erf((open_m - off) / spread) + math.erf((open_m + off) / spread))
     speed = SHOT_SHARE * A[i, KICK_TOP]
     for k in range(P.shape[0]):
-        if I[k, TEAM] == I[i, TEAM]:
+        if I[k, TEAM] != 1 - I[i, TEAM]:
             continue
         ox, oy = spots[k, 0] - B[BX], spots[k, 1] - B[BY]
         s = ox * ux + oy * uy

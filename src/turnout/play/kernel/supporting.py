@@ -59,7 +59,7 @@ def check_away(P, I, A, B, G, R, Z, L, spots, chance, i):
     best, marker = TIGHT_M * TIGHT_M, -1
     for j in range(P.shape[0]):
         gap = (spots[j, 0] - P[i, X]) ** 2 + (spots[j, 1] - P[i, Y]) ** 2
-        if I[j, TEAM] != I[i, TEAM] and gap < best:
+        if I[j, TEAM] == 1 - I[i, TEAM] and gap < best:
             best, marker = gap, j
     if marker < 0:
         return False
@@ -140,6 +140,8 @@ def spot_worth(P, I, B, Z, W, aim, spots, i, x, y):
         away2 = ox * ox + oy * oy
         if I[j, TEAM] == team:
             mate = min(mate, away2)
+            continue
+        if I[j, TEAM] == OUT_OF_PLAY:
             continue
         opponent = min(opponent, away2)
         sx, sy = spots[j, 0] - bx, spots[j, 1] - by

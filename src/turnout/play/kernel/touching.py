@@ -32,7 +32,9 @@ def first_touch(P, I, A, B, G, R, Z, W, x0, y0, dt, chance):
     best, who, body = 2.0, -1, False
     now = B[NOW]
     for i in range(P.shape[0]):
-        if P[i, T_NO_TOUCH] > now or I[i, JOURNEY] == 1 or (G[FREE] == 1 and I[i, TEAM] != G[BALL_TEAM]):
+        if P[i, T_NO_TOUCH] > now or I[i, JOURNEY] == 1 or I[i, TEAM] == OUT_OF_PLAY:
+            continue
+        if G[FREE] == 1 and I[i, TEAM] != G[BALL_TEAM]:
             continue
         px, py = P[i, X] - x0, P[i, Y] - y0
         reach = W[K_REACH]
@@ -173,7 +175,7 @@ def nearest_m(P, I, i):
     """True metres from a player to the nearest opponent."""
     best = 1e9
     for j in range(P.shape[0]):
-        if I[j, TEAM] != I[i, TEAM]:
+        if I[j, TEAM] == 1 - I[i, TEAM]:
             best = min(best, (P[j, X] - P[i, X]) ** 2 + (P[j, Y] - P[i, Y]) ** 2)
     return math.sqrt(best)
 
@@ -195,7 +197,7 @@ def tackler(P, I, A, B, G, R, Z, L, W, dt, chance):
     if G[FREE] == 1 or G[HELD] == 1 or sheltered(P, I, B, R, Z, L, holder, I[holder, TEAM]):
         return found, pressed
     for i in range(P.shape[0]):
-        if I[i, TEAM] == I[holder, TEAM] or I[i, JOURNEY] == 1 or R[I[i, ROLE], R_EDGE] >= 0.0:
+        if I[i, TEAM] != 1 - I[holder, TEAM] or I[i, JOURNEY] == 1 or R[I[i, ROLE], R_EDGE] >= 0.0:
             continue
         dx, dy = B[BX] - P[i, X], B[BY] - P[i, Y]
         reach = W[K_TACKLE_REACH]

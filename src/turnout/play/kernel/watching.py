@@ -8,6 +8,7 @@ from turnout.play.kernel.judging import actor_fits, change, happens, note, side_
 CLOCK_S = 0.1
 JOURNEY_PACE = 0.8
 HOME_M = 0.5
+LINE_S, LINE_MPS = 0.5, 1.4
 
 
 @kernel
@@ -40,6 +41,25 @@ def journeys(P, I, A, B, G, R, Z, L, LOG):
             I[i, JOURNEY] = 0
             P[i, T_DECIDE] = B[NOW]
             note(LOG, G, B, LOG_HOME, i, -1, I[i, TEAM], I[i, ROLE])
+
+
+@kernel
+def stand_in_line(P, I, B, R, starts):
+    """Those who wait stand in their line, longest there in front; when the front has gone in, all move up."""
+    for i in range(P.shape[0]):
+        role = I[i, ROLE]
+        if R[role, R_WAITS] == 0.0 or P[i, T_DECIDE] > B[NOW]:
+            continue
+        P[i, T_DECIDE] = B[NOW] + LINE_S
+        rank, number = 0, 0
+        for j in range(P.shape[0]):
+            if I[j, ROLE] != role:
+                continue
+            number += 1
+            before = P[j, SINCE_ROLE] < P[i, SINCE_ROLE] or (P[j, SINCE_ROLE] == P[i, SINCE_ROLE] and j < i)
+            rank += 1 if before else 0
+        P[i, SPOT_X], P[i, SPOT_Y] = starts[role, number, rank, 0], starts[role, number, rank, 1]
+        P[i, TX], P[i, TY], P[i, PACE] = P[i, SPOT_X], P[i, SPOT_Y], LINE_MPS
 
 
 @kernel
