@@ -11,7 +11,7 @@ from turnout.play.kernel.judging import pass_counts, pass_points
 from turnout.play.kernel.kicking import LOFT_RISE, kick_strain, launch_mps, lofted_mps, turn_s
 from turnout.play.kernel.lanes import danger, lane_margin, pressure_at, room_m, sheltered
 from turnout.play.kernel.seeing import believe
-from turnout.play.kernel.shooting import best_shot
+from turnout.play.kernel.shooting import best_shot, chance_there
 from turnout.play.kernel.weights import *
 
 CONTROL_REACH_M = 1.25  # a receiver makes up about this much of a poor pass, free
@@ -20,6 +20,7 @@ LOFT_FROM_M = 11.0  # nobody chips a shorter one, free
 LOFT_SPREAD = 1.4  # a lofted ball lands so much less exactly, free
 AIM_MARGIN_M = 1.3
 GLANCE_S = 0.1
+RUN_LEAD_S = 0.9
 KEPT_MOST_S = 8.0
 ROOM_M, CLOSED_M = 4.0, 2.5
 
@@ -113,6 +114,8 @@ def pass_worth(P, I, A, B, G, R, Z, L, T, F, W, aim, plans, seen, spots, runs, i
     vx, vy = seen[i, j, 2], seen[i, j, 3]
     if now - seen[i, j, 4] > 0.7:
         lead *= 0.3
+    elif P[j, T_RUN] > now:  # a man on a run is played to where he is going
+        lead = RUN_LEAD_S
     ax, ay = allowed(P, I, R, Z, L, B, team, j, spots[j, 0] + vx * lead, spots[j, 1] + vy * lead, AIM_MARGIN_M)
     dx, dy = ax - x, ay - y
     gap = math.sqrt(dx * dx + dy * dy)
@@ -139,6 +142,8 @@ def pass_worth(P, I, A, B, G, R, Z, L, T, F, W, aim, plans, seen, spots, runs, i
         gain += W[K_COUNTS]
     if aim[team, 0] != 0.0 or aim[team, 1] != 0.0:
         gain += W[K_PROGRESS] * (dx * aim[team, 0] + dy * aim[team, 1]) / B[SQ] * 1.4
+        if W[K_ASSIST] > 0.0:
+            gain += W[K_ASSIST] * chance_there(I, A, R, Z, T, W, plans, spots, i, j, ax, ay)
     if j == G[PASSER]:
         gain -= W[K_BACK]
     wait = turn_s(P, i, ax, ay)

@@ -10,6 +10,8 @@ from turnout.play.kernel.weights import *
 
 RANGE_S = 1.25  # nobody shoots from farther than his hardest kick goes in so many seconds, free
 BLOCK_M = 0.5  # a body this near the line of a shot is in its way, free
+THINK_OF_S = 0.9  # from farther nobody thinks of a team-mate's shot, free
+SHOT_SPREAD = 1.2  # a shot is so much less exact than a pass, free
 SHOT_SHARE = 0.92  # of the hardest kick
 CORNER = 0.62  # where a corner of the goal is aimed at, as a share of half its width
 
@@ -24,34 +26,54 @@ def best_shot(P, I, A, B, G, R, Z, T, W, plans, spots, i, pressure, first_time):
         if T[row, ROW_WHEN] != E_GOAL or T[row, ROW_DO] != D_POINTS or not actor_fits(I, T, row, i, team):
             continue
         goal = T[row, ROW_PLACE]
-        away = math.sqrt((Z[goal, Z_X] - B[BX]) ** 2 + (Z[goal, Z_Y] - B[BY]) ** 2)
-        if away > RANGE_S * A[i, KICK_TOP]:
+        dx, dy = Z[goal, Z_X] - B[BX], Z[goal, Z_Y] - B[BY]
+        if dx * dx + dy * dy > (RANGE_S * A[i, KICK_TOP]) ** 2:
             continue
+        spread = SHOT_SPREAD * A[i, AIM_SD] * kick_strain(P, A, B, G, W, i, pressure, first_time, dx, dy)
         for corner in range(-1, 2):
             x = Z[goal, Z_X] + CORNER * corner * Z[goal, Z_HX]
             y = Z[goal, Z_Y] + CORNER * corner * Z[goal, Z_HY]
-            p = shot_chance(P, I, A, B, G, R, Z, W, spots, i, goal, x, y, pressure, first_time)
+            p = goal_chance(I, A, R, Z, W, spots, team, goal, B[BX], B[BY], x, y, spread, SHOT_SHARE * A[i, KICK_TOP])
             worth = p * W[K_SHOOT] * T[row, ROW_VALUE] * plans[goal, team] - (1.0 - p) * W[K_SHOOT_LOSS]
             if worth > best:
                 best, best_x, best_y = worth, x, y
     return best, best_x, best_y
 
 
+@kernel
+def chance_there(I, A, R, Z, T, W, plans, spots, i, j, x, y):
+    """The chance of a calm shot at the middle of the best goal that receiving at (x, y) opens, points counted."""
+    team, best = I[j, TEAM], 0.0
+    if R[I[j, ROLE], R_KEEPS] >= 0.0:
+        return best
+    for row in range(T.shape[0]):
+        if T[row, ROW_WHEN] != E_GOAL or T[row, ROW_DO] != D_POINTS or not actor_fits(I, T, row, j, team):
+            continue
+        goal = T[row, ROW_PLACE]
+        gx, gy = Z[goal, Z_X], Z[goal, Z_Y]
+        if (gx - x) ** 2 + (gy - y) ** 2 > (THINK_OF_S * A[j, KICK_TOP]) ** 2:
+            continue
+        speed = SHOT_SHARE * A[j, KICK_TOP]
+        p = goal_chance(I, A, R, Z, W, spots, team, goal, x, y, gx, gy, SHOT_SPREAD * A[i, AIM_SD], speed)
+        best = max(best, p * T[row, ROW_VALUE] * plans[goal, team])
+    return best
+
+
 @kernel_inlined
-def shot_chance(P, I, A, B, G, R, Z, W, spots, i, goal, x, y, pressure, first_time):
-    """Chance of a shot at (x, y) as its taker judges it: between the posts, past bodies, past the keeper."""
-    dx, dy = x - B[BX], y - B[BY]
+def goal_chance(I, A, R, Z, W, spots, team, goal, fx, fy, x, y, spread, speed):
+    """Chance of a shot from (fx, fy) at (x, y) as its taker judges it: between the posts, past bodies and keeper."""
+    dx, dy = x - fx, y - fy
     away = max(0.5, math.sqrt(dx * dx + dy * dy))
     ux, uy = dx / away, dy / away
-    open_m = Z[goal, Z_HX] * abs(uy) + Z[goal, Z_HY] * abs(ux)
-    off = math.sqrt((x - Z[goal, Z_X]) ** 2 + (y - Z[goal, Z_Y]) ** 2) * (abs(uy) if Z[goal, Z_HY] == 0.0 else abs(ux))
-    spread = 1.2 * A[i, AIM_SD] * kick_strain(P, A, B, G, W, i, pressure, first_time, dx, dy) * away * 1.4142
-    p = 0.5 * (math.erf((open_m - off) / spread) + math.erf((open_m + off) / spread))
-    speed = SHOT_SHARE * A[i, KICK_TOP]
-    for k in range(P.shape[0]):
-        if I[k, TEAM] != 1 - I[i, TEAM]:
+    seen_as = abs(uy) if Z[goal, Z_HY] == 0.0 else abs(ux)
+    half = (Z[goal, Z_HX] + Z[goal, Z_HY]) * seen_as
+    off = (abs(x - Z[goal, Z_X]) + abs(y - Z[goal, Z_Y])) * seen_as
+    wide = 1.4142 * spread * away
+    p = 0.5 * (math.erf((half - off) / wide) + math.erf((half + off) / wide))
+    for k in range(spots.shape[0]):
+        if k >= I.shape[0] or I[k, TEAM] != 1 - team:
             continue
-        ox, oy = spots[k, 0] - B[BX], spots[k, 1] - B[BY]
+        ox, oy = spots[k, 0] - fx, spots[k, 1] - fy
         s = ox * ux + oy * uy
         if s < 0.3 or s > away + 0.5:
             continue

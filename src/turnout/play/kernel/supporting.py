@@ -7,6 +7,7 @@ from turnout.play.kernel.columns import *
 from turnout.play.kernel.compiling import kernel, kernel_inlined
 from turnout.play.kernel.gates import behind_gate, next_gate
 from turnout.play.kernel.ground import allowed
+from turnout.play.kernel.judging import actor_fits
 from turnout.play.kernel.seeing import believe
 from turnout.play.kernel.weights import *
 
@@ -20,6 +21,7 @@ FIRM_PASS_M = 14.0
 REAR_MAN, WIDE_SHARE = 2, 0.72
 BEHIND_GATE_M = 2.5
 TIGHT_M, CHECK_M, CHECK_SHARE = 1.5, 2.2, 0.15  # check away: how tight, how far, how often, free
+RUN_PACE = 1.4  # a run is faster than support, free
 THIRD_MAN_M, RUN_ON_M, RUN_S = 14.0, 7.0, 1.3  # third man: from how near, how far, how long, free
 
 
@@ -40,7 +42,7 @@ def support(P, I, A, B, G, R, Z, L, T, W, aim, seen, spots, chance):
         believe(seen, i, now, LOOK_AHEAD_S, spots)
         if check_away(P, I, A, B, G, R, Z, L, spots, chance, i):
             continue
-        best_spot(P, I, A, B, G, R, Z, L, W, aim, spots, chance, i)
+        best_spot(P, I, A, B, G, R, Z, L, T, W, aim, spots, chance, i)
 
 
 @kernel
@@ -69,7 +71,7 @@ def check_away(P, I, A, B, G, R, Z, L, spots, chance, i):
     x = P[i, X] + CHECK_M * (0.6 * dx - 0.8 * side * dy) / away
     y = P[i, Y] + CHECK_M * (0.6 * dy + 0.8 * side * dx) / away
     P[i, TX], P[i, TY] = allowed(P, I, R, Z, L, B, G[BALL_TEAM], i, x, y, 1.1)
-    P[i, PACE] = 0.6 * A[i, TOP]
+    P[i, PACE] = min(0.6, A[i, MOVE_PACE]) * A[i, TOP]
     return True
 
 
@@ -92,17 +94,18 @@ def third_man(P, I, A, B, G, R, Z, L, W, aim, chance):
         return
     x, y = P[runner, X] + RUN_ON_M * ux, P[runner, Y] + RUN_ON_M * uy
     P[runner, TX], P[runner, TY] = allowed(P, I, R, Z, L, B, team, runner, x, y, 1.1)
-    P[runner, PACE] = 0.9 * A[runner, TOP]
+    P[runner, PACE] = min(0.95, RUN_PACE * A[runner, MOVE_PACE]) * A[runner, TOP]
     P[runner, T_RUN] = B[NOW] + RUN_S
 
 
 @kernel
-def best_spot(P, I, A, B, G, R, Z, L, W, aim, spots, chance, i):
+def best_spot(P, I, A, B, G, R, Z, L, T, W, aim, spots, chance, i):
     """Compare staying with six spots on a near or a far ring (by chance), and set the run."""
     players = P.shape[0]
     ring = NEAR_RING_M if uniform(chance, SUPPORT * players + i) < 0.5 else FAR_RING_M
     turn = uniform(chance, SUPPORT * players + i) * SIXTH
     best, best_x, best_y = -1e9, P[i, X], P[i, Y]
+    forward = (aim[I[i, TEAM], 0] != 0.0 or aim[I[i, TEAM], 1] != 0.0) and I[i, WIDE] != REAR_MAN
     for way in range(7):
         x, y = P[i, X], P[i, Y]
         if way > 0:
@@ -110,6 +113,8 @@ def best_spot(P, I, A, B, G, R, Z, L, W, aim, spots, chance, i):
             x, y = x + ring * math.cos(angle), y + ring * math.sin(angle)
         x, y = allowed(P, I, R, Z, L, B, G[BALL_TEAM], i, x, y, min(W[K_INSIDE_MOST], W[K_INSIDE] * B[SQ]))
         worth = spot_worth(P, I, B, Z, W, aim, spots, i, x, y)
+        if forward:
+            worth += W[K_CHANCE] * goal_in_view(I, Z, T, i, x, y)
         if way == 0:
             stood = B[NOW] - P[i, T_STOOD]
             worth += W[K_SUP_STAY] if stood < 2.5 else -W[K_SUP_STAY]
@@ -122,6 +127,19 @@ def best_spot(P, I, A, B, G, R, Z, L, W, aim, spots, chance, i):
     P[i, PACE] = A[i, MOVE_PACE] * A[i, TOP] * min(1.0, 0.3 + 0.25 * gap)
     if G[HOLDER] >= 0 and B[NOW] > B[T_READY] - SET_S:
         P[i, PACE] *= SET_PACE
+
+
+@kernel
+def goal_in_view(I, Z, T, i, x, y):
+    """How wide the best goal of his side looks from (x, y): its width across over the distance, at most 1."""
+    best = 0.0
+    for row in range(T.shape[0]):
+        if T[row, ROW_WHEN] == E_GOAL and T[row, ROW_DO] == D_POINTS and actor_fits(I, T, row, i, I[i, TEAM]):
+            goal = T[row, ROW_PLACE]
+            dx, dy = Z[goal, Z_X] - x, Z[goal, Z_Y] - y
+            away2 = max(1.0, dx * dx + dy * dy)
+            best = max(best, 2.0 * (Z[goal, Z_HX] * abs(dy) + Z[goal, Z_HY] * abs(dx)) / away2)
+    return min(1.0, best)
 
 
 @kernel_inlined

@@ -56,7 +56,7 @@ TABLE: dict[str, Weight] = {
     "SUP_MATE": Weight(0.32, 0.1, 0.6, "1/m", "free"),
     "SUP_BALL": Weight(0.41, 0.1, 0.8, "1/m", "free: not nearer than 3.9 m to the ball"),
     "SUP_FAR": Weight(0.055, 0.01, 0.2, "1/m", "free: not farther than a firm pass"),
-    "SUP_FORWARD": Weight(0.9, 0.2, 2.0, "-", "free: directional games"),
+    "SUP_FORWARD": Weight(1.3, 0.2, 2.0, "-", "free: directional games"),
     "INSIDE": Weight(0.2, 0.05, 0.25, "-", "free: support keeps this share of the area's side off the line"),
     "INSIDE_MOST": Weight(2.4, 1.0, 3.0, "m", "free: at most; a missed pass nearer the line is out"),
     "SUP_MOVE": Weight(0.08, 0.03, 0.2, "1/m", "free: moving has a price"),
@@ -81,13 +81,15 @@ TABLE: dict[str, Weight] = {
     "BODY": Weight(0.24, 0.15, 0.35, "m", "free: half a body; a ball that meets it is blocked"),
     "PRESSURE": Weight(0.6, 0.2, 1.2, "-", "loose, open-match-data pass-04: wider kicks under pressure"),
     "FIRST_PRESS": Weight(1.5, 1.0, 3.0, "-", "free: a ball not yet under control is easier to take"),
-    "WIDE": Weight(0.25, 0.0, 0.8, "-", "free: holding the width in directional games"),
-    "REAR": Weight(2.0, 0.5, 4.0, "-", "free: the man behind the ball"),
+    "WIDE": Weight(0.1, 0.0, 0.8, "-", "free: holding the width in directional games"),
+    "REAR": Weight(1.2, 0.5, 4.0, "-", "free: the man behind the ball"),
     "CLOSED": Weight(0.15, 0.0, 0.8, "-", "free: chance that a receiver with an opponent on him loses it"),
     "SWITCH": Weight(0.05, 0.0, 0.2, "1/m", "free: worth of room beyond 4 m, the far man"),
     "LOFT": Weight(0.8, 0.0, 1.0, "-", "free: how sure a lofted pass is beside one on the ground"),
     "SHOOT": Weight(3.0, 1.0, 6.0, "-", "free: worth of a goal beside a kept ball"),
     "SHOOT_LOSS": Weight(0.35, 0.1, 1.0, "-", "free: what a missed shot costs"),
+    "ASSIST": Weight(2.5, 0.0, 3.0, "-", "free: worth of the shot a pass opens"),
+    "CHANCE": Weight(2.5, 0.0, 4.0, "-", "free: worth of a spot from which the goal looks wide"),
     "DIVE": Weight(2.6, 1.5, 4.0, "m/s", "free: how fast a keeper's hands get to the side"),
     "LAST_OUT": Weight(0.4, 0.2, 0.6, "-", "free: the last man's share of the way from goal to ball"),
     "COUNTER_S": Weight(3.0, 0.0, 6.0, "s", "free: two press for so long after a loss"),
@@ -102,18 +104,16 @@ TABLE: dict[str, Weight] = {
 
 # fmt: off
 (
-    K_DT, K_SLIDE, K_ROLL, K_DRAG, K_ROLL_SHARE, K_ROLL_SHARE_DRAG, K_REACH,
-    K_HAZARD_RECEIVER, K_HAZARD_MATE, K_HAZARD_CUT, K_FAST_BALL, K_TACKLE_RATE, K_TACKLE_REACH, K_TACKLE_CLEAN,
-    K_RUN_AT, K_SHIELD, K_READ, K_SHAPE, K_CONE, K_SEE_S, K_HOLD, K_HOLD_PRESS, K_HOLD_TIRE,
-    K_LOSS, K_DANGER, K_OPEN, K_PROGRESS, K_SCORE, K_COUNTS, K_BACK, K_LANE_SLACK,
-    K_LANE_RUN, K_SUP_GAP, K_SUP_OPP, K_SUP_MATE, K_SUP_BALL, K_SUP_FAR, K_SUP_FORWARD,
-    K_INSIDE, K_INSIDE_MOST, K_SUP_MOVE, K_SUP_STAY, K_MARK_MATE, K_MARK_BALL, K_MARK_MOVE, K_MARK_GOAL,
-    K_TIGHT, K_CUSHION, K_PRESS_OFF,
-    K_EASE, K_BRAKE, K_TURN, K_TURN_RATE, K_WALK, K_SET_OFF, K_FREE_HOLD,
-    K_DRIBBLE, K_BOUNCE, K_BELIEF, K_BODY, K_PRESSURE, K_FIRST_PRESS, K_WIDE, K_REAR,
-    K_CLOSED, K_SWITCH, K_LOFT, K_SHOOT, K_SHOOT_LOSS, K_DIVE, K_LAST_OUT, K_COUNTER_S,
+    K_DT, K_SLIDE, K_ROLL, K_DRAG, K_ROLL_SHARE, K_ROLL_SHARE_DRAG, K_REACH, K_HAZARD_RECEIVER, K_HAZARD_MATE,
+    K_HAZARD_CUT, K_FAST_BALL, K_TACKLE_RATE, K_TACKLE_REACH, K_TACKLE_CLEAN, K_RUN_AT, K_SHIELD, K_READ,
+    K_SHAPE, K_CONE, K_SEE_S, K_HOLD, K_HOLD_PRESS, K_HOLD_TIRE, K_LOSS, K_DANGER, K_OPEN, K_PROGRESS,
+    K_SCORE, K_COUNTS, K_BACK, K_LANE_SLACK, K_LANE_RUN, K_SUP_GAP, K_SUP_OPP, K_SUP_MATE, K_SUP_BALL,
+    K_SUP_FAR, K_SUP_FORWARD, K_INSIDE, K_INSIDE_MOST, K_SUP_MOVE, K_SUP_STAY, K_MARK_MATE, K_MARK_BALL,
+    K_MARK_MOVE, K_MARK_GOAL, K_TIGHT, K_CUSHION, K_PRESS_OFF, K_EASE, K_BRAKE, K_TURN, K_TURN_RATE, K_WALK,
+    K_SET_OFF, K_FREE_HOLD, K_DRIBBLE, K_BOUNCE, K_BELIEF, K_BODY, K_PRESSURE, K_FIRST_PRESS, K_WIDE, K_REAR,
+    K_CLOSED, K_SWITCH, K_LOFT, K_SHOOT, K_SHOOT_LOSS, K_ASSIST, K_CHANCE, K_DIVE, K_LAST_OUT, K_COUNTER_S,
     K_DOUBLE_S, K_SWARM, K_DELAY, K_TIRE, K_RECOVER_S, K_TIRED, K_RUN,
-) = range(79)
+) = range(81)
 # fmt: on
 
 
