@@ -19,12 +19,12 @@ CAPABILITIES = ("technique", "scanning", "positioning", "timing", "movement", "d
 # capability -> column -> (new, learning, settled, strong) at U14; free
 LADDERS: dict[str, dict[int, tuple[float, float, float, float]]] = {
     "technique": {
-        c.AIM_SD: (0.170, 0.130, 0.102, 0.078),
-        c.WEIGHT_SD: (0.18, 0.15, 0.12, 0.09),
+        c.AIM_SD: (0.240, 0.155, 0.112, 0.082),
+        c.WEIGHT_SD: (0.25, 0.17, 0.12, 0.09),
         c.CONTROL_S: (0.62, 0.50, 0.42, 0.35),
-        c.CLEAN: (0.93, 0.955, 0.975, 0.99),
+        c.CLEAN: (0.86, 0.94, 0.975, 0.99),
         c.TACKLES: (0.85, 0.95, 1.0, 1.05),
-        c.NOISE: (0.20, 0.15, 0.11, 0.08),
+        c.NOISE: (0.30, 0.18, 0.11, 0.08),
         c.WEAK: (1.5, 1.4, 1.29, 1.2),  # settled: shimotashiro2024, from 95 % ellipses
     },
     "scanning": {c.SCAN: (0.12, 0.22, 0.34, 0.5), c.THINK_S: (0.52, 0.42, 0.34, 0.27)},

@@ -79,7 +79,7 @@ def events_of(log: np.ndarray) -> tuple[PlayEvent, ...]:
     """The log as events."""
     return tuple(
         PlayEvent(float(t), EVENTS[int(kind)], int(player), int(other), int(side), float(x), float(y), float(value))
-        for t, kind, player, other, side, x, y, value in log
+        for t, kind, player, other, side, x, y, value in log[:, : c.LOG_AIM_X]
     )
 
 

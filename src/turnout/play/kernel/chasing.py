@@ -12,6 +12,7 @@ GAIN_S = 0.35  # nobody makes up more than this on the ball in one step of its p
 TOO_LATE_S = 0.5
 TIGHT_S, RUN_THROUGH_M = 0.15, 0.7
 PLAYABLE_M = 1.2
+SPARE_PACE_MPS, HURRY = 0.8, 1.3  # nobody sprints to a ball he reaches in time anyway, free
 START_LAG_S = 0.1  # the ease with which a change of speed begins, about W[EASE]
 
 
@@ -72,7 +73,8 @@ def meet(P, I, A, B, G, R, Z, L, W, path, i):
         ax, ay = ax + (ax - P[i, X]) * beyond, ay + (ay - P[i, Y]) * beyond
         ax, ay = allowed(P, I, R, Z, L, B, G[BALL_TEAM], i, ax, ay, 0.1)
     P[i, TX], P[i, TY] = ax, ay
-    P[i, PACE] = A[i, TOP]
+    gap = math.sqrt((ax - P[i, X]) ** 2 + (ay - P[i, Y]) ** 2)
+    P[i, PACE] = min(A[i, TOP], SPARE_PACE_MPS + HURRY * gap / max(0.2, (at + 1) * PATH_STEP_S - START_LAG_S))
 
 
 @kernel_inlined

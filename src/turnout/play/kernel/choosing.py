@@ -119,7 +119,7 @@ def pass_worth(P, I, A, B, G, R, Z, L, T, F, W, aim, plans, seen, spots, runs, i
     ax, ay = allowed(P, I, R, Z, L, B, team, j, spots[j, 0] + vx * lead, spots[j, 1] + vy * lead, AIM_MARGIN_M)
     dx, dy = ax - x, ay - y
     gap = math.sqrt(dx * dx + dy * dy)
-    speed, lift = launch_mps(gap, W, A[i, KICK_TOP] * 0.85), 0.0
+    speed, lift = launch_mps(gap, W, A[i, KICK_TOP]), 0.0
     if gap < 2.0:
         return -2.0, ax, ay, speed, lift
     margin = lane_margin(P, I, A, R, W, spots, team, x, y, ax, ay, speed)

@@ -139,7 +139,9 @@ S_TOUCHES, S_PASSES, S_COMPLETED, S_RECEIVED, S_CUT_OUT, S_TACKLES, S_DISTANCE, 
 S_OFF_BALL, S_PRESSED, S_PEAK = 11, 12, 13      # S_PRESSED: passes played under pressure
 S_PRESSED_OK, S_SHOTS, S_GOALS, S_SAVES, S_BLOCKS, S_LOFTED, S_LOOKS = 14, 15, 16, 17, 18, 19, 20
 S_HELD_S, S_HELD_PRESSED_S, S_LOST_HELD = 21, 22, 23   # s with the ball; with an opponent near; lost in tackles
-S_COLUMNS = 24
+S_PEAK_BALL, S_PUSH, S_BRAKE = 24, 25, 26                # m/s with the ball; m/s2: hardest push, hardest braking
+S_LOOKS_PRESSED, S_NEAR_S, S_WALK_S = 27, 28, 29         # looks with an opponent within 2 m; s so; s slower than 2 m/s
+S_COLUMNS = 30
 # sums per role U (roles, U_COLUMNS)
 U_TIME, U_TOUCHES, U_PASSES, U_RECEIVED, U_DISTANCE = 0, 1, 2, 3, 4
 U_MOST = 5                             # most touches in one hold that ended with a kick
@@ -158,8 +160,9 @@ CUT_OUT, TACKLED_AWAY, OUT, DEFLECTED_OUT, MISCONTROLLED, LIMIT_BROKEN, SCORED, 
 CAUSES = 8
 RUN_CAP = 40
 
-# LOG: float (events, 8): t, kind, player, other, side, x, y, value
-LOG_COLUMNS = 8
+# LOG: float (events, 10): t, kind, player, other, side, x, y, value; of a pass the spot aimed at
+LOG_COLUMNS = 10
+LOG_AIM_X, LOG_AIM_Y = 8, 9
 LOG_T, LOG_KIND, LOG_PLAYER, LOG_OTHER, LOG_SIDE, LOG_X, LOG_Y, LOG_VALUE = 0, 1, 2, 3, 4, 5, 6, 7
 LOG_START, LOG_PASS, LOG_CONTROL, LOG_CUT_OUT, LOG_TACKLE, LOG_OUT = 0, 1, 2, 3, 4, 5
 LOG_SCORE, LOG_CHANGE, LOG_SPILL, LOG_OWNER, LOG_HOME, LOG_STOP = 6, 7, 8, 9, 10, 11

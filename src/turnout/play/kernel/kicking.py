@@ -19,18 +19,20 @@ LOFT_RISE = 0.62  # lift over speed along the ground: about 32 degrees, free
 LOFT_LANDS = 0.78  # share of the way to the first bounce, free
 SHOT_LIFT, SHOT_LIFT_SPREAD = 0.10, 0.09  # lift over speed of a shot, free
 NO_TOUCH_S = 0.35
+CHILD_KICK_MPS = 14.0  # hardest kick of an under-12
 LEAST_REACT_S = 0.03
 
 
 @kernel
-def launch_mps(distance_m, W, cap_mps):
-    """Speed of a pass of this length: firm enough to arrive, firmer when longer, within the player's cap.
+def launch_mps(distance_m, W, top_mps):
+    """Speed of a pass of this length: firm enough to arrive, firmer when longer and from a harder kicker.
 
     The passer allows for tonight's surface only in part.
     """
     roll = 1.0 + W[K_BELIEF] * (W[K_ROLL] - 1.0)
     arrive = math.sqrt(9.0 + 2.3 * roll * distance_m) / 0.62
-    return min(cap_mps, max(arrive, 6.3 + 0.33 * distance_m))
+    firm = (6.3 + 0.33 * distance_m) * (top_mps / CHILD_KICK_MPS) ** W[K_FIRM]
+    return min(0.85 * top_mps, max(arrive, firm))
 
 
 @kernel

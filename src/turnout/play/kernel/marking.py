@@ -124,7 +124,7 @@ def press(P, I, A, B, G, R, Z, L, W, aim, spots, i):
     else:
         x, y = bx + ux * off, by + uy * off
     P[i, TX], P[i, TY] = allowed(P, I, R, Z, L, B, G[BALL_TEAM], i, x, y, 0.3)
-    P[i, PACE] = A[i, TOP]
+    P[i, PACE] = W[K_PRESS_PACE] * A[i, TOP]
 
 
 @kernel_inlined

@@ -9,6 +9,7 @@ from turnout.play.kernel.weights import *
 FAST_MPS = 16 / 3.6
 HARD_MPS2 = 6.0
 STILL_MPS = 0.5
+WALK_MPS = 2.0
 APART_S, BODY_M, MOST_APART_M = 0.1, 0.55, 0.05  # two bodies side by side, free
 SLOW_DOWN_M = 8.0  # nobody needs more than this to stop
 
@@ -26,6 +27,7 @@ def move(P, I, A, B, W, dt, holder, S, U):
             P[i, VX] = 0.0
             P[i, VY] = 0.0
             U[I[i, ROLE], U_TIME] += dt
+            S[i, S_WALK_S] += dt
             if i != holder:
                 S[i, S_STILL] += dt
                 S[i, S_OFF_BALL] += dt
@@ -63,10 +65,16 @@ def move(P, I, A, B, W, dt, holder, S, U):
             S[i, S_FAST] += way
         if size > HARD_MPS2:
             S[i, S_HARD] += dt
-        if i != holder:
+        gained = (math.sqrt(nvx * nvx + nvy * nvy) - speed) / dt
+        S[i, S_PUSH], S[i, S_BRAKE] = max(S[i, S_PUSH], gained), max(S[i, S_BRAKE], -gained)
+        if i == holder:
+            S[i, S_PEAK_BALL] = max(S[i, S_PEAK_BALL], speed)
+        else:
             S[i, S_OFF_BALL] += dt
             if speed < STILL_MPS:
                 S[i, S_STILL] += dt
+        if speed < WALK_MPS:
+            S[i, S_WALK_S] += dt
         if speed > 0.6:
             P[i, T_STOOD] = B[NOW]
 

@@ -70,6 +70,8 @@ def strike(P, I, A, B, G, R, Z, L, T, edges, W, aim, runs, S, U, V, E, H, Q, see
         happens(P, I, B, G, R, Z, T, edges, E, V, H, Q, runs, LOG, E_SHOOT, passer, I[passer, TEAM], -1, 0)
         return
     note(LOG, G, B, LOG_PASS, passer, target, I[passer, TEAM], speed)
+    if 0 < G[LOG_N] <= LOG.shape[0]:
+        LOG[G[LOG_N] - 1, LOG_AIM_X], LOG[G[LOG_N] - 1, LOG_AIM_Y] = B[AIM_X], B[AIM_Y]
     third_man(P, I, A, B, G, R, Z, L, W, aim, chance)
 
 

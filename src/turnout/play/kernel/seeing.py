@@ -28,6 +28,9 @@ def see(P, I, A, B, G, Z, W, aim, seen, chance, S):
         rate = A[i, SCAN] * (0.6 if pressed else 1.0)
         around = uniform(chance, SEE * players + i) < 1.0 - math.exp(-rate * W[K_SEE_S])
         S[i, S_LOOKS] += 1 if around else 0
+        if pressed:
+            S[i, S_NEAR_S] += W[K_SEE_S]
+            S[i, S_LOOKS_PRESSED] += 1 if around else 0
         look(P, I, W, seen, i, now, around)
 
 

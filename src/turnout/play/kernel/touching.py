@@ -15,6 +15,8 @@ BLOCKS_FROM_MPS = 3.0
 UNREADY = 0.2  # before the kick is answered a leg still meets some balls, free
 STANDING_HANDS_M = 0.6
 NEAR_M = 2.0
+EASY_SHARE = 0.28  # a ball slower than this share of his own hardest kick is easy to take, free
+CHILD_KICK_MPS = 14.0
 BOUNCING = 0.06  # harder to take than a ball along the ground, free
 
 
@@ -28,7 +30,8 @@ def first_touch(P, I, A, B, G, R, Z, W, x0, y0, dt, chance):
     bx, by = B[BX] - x0, B[BY] - y0
     way2 = bx * bx + by * by
     speed = math.sqrt(way2) / dt
-    soft = min(1.0, W[K_FAST_BALL] / max(speed, 0.1)) * (1.0 if B[BZ] < LOW_M else HIGH_SHARE)
+    fast = W[K_FAST_BALL] * A[0, KICK_TOP] / CHILD_KICK_MPS  # all of an age
+    soft = min(1.0, fast / max(speed, 0.1)) * (1.0 if B[BZ] < LOW_M else HIGH_SHARE)
     best, who, body = 2.0, -1, False
     now = B[NOW]
     for i in range(P.shape[0]):
@@ -110,7 +113,7 @@ def fresh_draws(P):
 def controls(P, I, A, B, G, W, near_m, chance, i):
     """Whether a first touch keeps the ball: harder fast, pressed, back to it or stretching."""
     speed = math.sqrt(B[BVX] * B[BVX] + B[BVY] * B[BVY])
-    hard = max(0.0, speed - 4.0) * 0.016
+    hard = max(0.0, speed - EASY_SHARE * A[i, KICK_TOP]) * 0.016
     pressed = 0.07 * max(0.0, 1.0 - near_m / 2.0)
     away = 0.0
     if speed > 0.5:
