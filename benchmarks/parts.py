@@ -9,15 +9,15 @@ costs (legs, ball, chasing, clocks), a what decisions cost at their own times.
 """
 
 import time
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator, Mapping
 from contextlib import contextmanager
+from functools import partial
 from types import FunctionType
 from typing import Any
 
 import numpy as np
 
-from benchmarks.kernel import COUNTS, SECONDS, best, yardstick
-from turnout.play.abilities import squad_abilities
+from benchmarks.kernel import COUNTS, ROUNDS, SECONDS, yardstick
 from turnout.play.kernel import columns as c
 from turnout.play.kernel import playing
 from turnout.play.kernel.weights import weights
@@ -31,6 +31,7 @@ PHASES = {  # what a coach would call it: the function of kernel/playing.py
     "seeing": "see",
     "support": "support",
     "marking": "mark",
+    "shape": "take_shape",
     "clocks": "clocks",
     "bodies_apart": "part_bodies",
 }
@@ -40,35 +41,41 @@ STEPS_S = (0.0125, 0.025, 0.05)
 def run() -> dict[str, Any]:
     """Ten players: the whole, the whole without each phase, and cost per step beside cost per decision."""
     setup = setup_of(read_practice(practice_files()["breakwater"]), COUNTS)
-    whole = rate(setup)
-    with without("nothing"):
-        again = rate(setup)
-        figures: dict[str, Any] = {
-            "sim_s_per_cpu_s_whole": whole,
-            "sim_s_per_cpu_s_whole_compiled_again": again,
-            "passes_per_min_whole": passes_per_min(setup),
-        }
-    for words, name in PHASES.items():
-        with without(name):
-            left = rate(setup)
+    runs = {"nothing": rebuilt("nothing"), **{words: rebuilt(name) for words, name in PHASES.items()}}
+    rates = in_turns({words: partial(played_by, made, setup) for words, made in runs.items()})
+    steps = in_turns({step_s: partial(play, setup, weights(DT=step_s)) for step_s in STEPS_S})
+    a, b = by_step(steps)
+    figures: dict[str, Any] = {"sim_s_per_cpu_s_whole": round(steps[0.025])}
+    for words, rate in rates.items():
+        figures[f"sim_s_per_cpu_s_without_{words}"] = round(rate)
+        figures[f"share_of_time_{words}"] = round(1 - rates["nothing"] / rate, 3)
+        with instead(runs[words]):
             figures[f"passes_per_min_without_{words}"] = passes_per_min(setup)
-        figures[f"sim_s_per_cpu_s_without_{words}"] = left
-        figures[f"share_of_time_{words}"] = round(1 - again / left, 3)
-    a, b = by_step({step_s: rate(setup, weights(DT=step_s)) for step_s in STEPS_S})
-    figures["share_of_time_every_step"] = round(b / 0.025 * whole, 3)
-    figures["share_of_time_at_decisions"] = round(a * whole, 3)
+    figures["share_of_time_every_step"] = round(b / 0.025 / (a + b / 0.025), 3)
+    figures["share_of_time_at_decisions"] = round(a / (a + b / 0.025), 3)
     return {"figures": figures, "yardstick": {"numpy_movement_step_sim_s_per_cpu_s_10_players": yardstick()}}
 
 
-def rate(setup: Setup, W: np.ndarray | None = None) -> int:
-    """Simulated seconds per CPU second on one core, the best of some rounds."""
-    A = squad_abilities(setup.players, 12, "settled", 1)
-    simulate(setup, age=12, level="settled", seed=0, seconds=10, W=W, A=A)
+def in_turns(plays: Mapping[Any, Callable[[], None]]) -> dict[Any, float]:
+    """Simulated seconds per CPU second of each, the best of some rounds taken in turns, so that all share the noise."""
+    least = dict.fromkeys(plays, float("inf"))
+    for _ in range(ROUNDS):
+        for name, once in plays.items():
+            began = time.process_time()
+            once()
+            least[name] = min(least[name], time.process_time() - began)
+    return {name: SECONDS / seconds for name, seconds in least.items()}
 
-    def play() -> None:
-        simulate(setup, age=12, level="settled", seed=1, seconds=SECONDS, W=W, A=A)
 
-    return round(SECONDS / best(play, time.process_time))
+def play(setup: Setup, W: np.ndarray | None = None) -> None:
+    """One run of so many seconds."""
+    simulate(setup, age=12, level="settled", seed=1, seconds=SECONDS, W=W)
+
+
+def played_by(made: Any, setup: Setup) -> None:
+    """One run by another kernel."""
+    with instead(made):
+        play(setup)
 
 
 def passes_per_min(setup: Setup) -> float:
@@ -77,7 +84,7 @@ def passes_per_min(setup: Setup) -> float:
     return round(float(sums.S[:, c.S_PASSES].sum()) / SECONDS * 60, 1)
 
 
-def by_step(rates: dict[float, int]) -> tuple[float, float]:
+def by_step(rates: Mapping[float, float]) -> tuple[float, float]:
     """CPU seconds per simulated second as a + b / step, least squares over the measured steps (s): a, b."""
     steps = np.array(list(rates))
     cost = 1.0 / np.array(list(rates.values()))
@@ -86,10 +93,10 @@ def by_step(rates: dict[float, int]) -> tuple[float, float]:
 
 
 @contextmanager
-def without(name: str) -> Iterator[None]:
-    """Runs inside are played with one phase idle, or "nothing"; raises KeyError when no such function is called."""
+def instead(made: Any) -> Iterator[None]:
+    """Runs inside are played by another kernel."""
     kept = playing.run
-    playing.run = rebuilt(name)  # type: ignore[attr-defined]
+    playing.run = made  # type: ignore[attr-defined]
     try:
         yield
     finally:
@@ -97,7 +104,10 @@ def without(name: str) -> Iterator[None]:
 
 
 def rebuilt(name: str) -> Any:
-    """`run`, compiled again with the named function idle; everything it calls elsewhere stays compiled."""
+    """`run`, compiled again with the named function idle, or "nothing"; all it calls elsewhere stays compiled.
+
+    Raises KeyError when kernel/playing.py calls no such function.
+    """
     import numba
 
     own = {key: part.py_func for key, part in vars(playing).items() if own_kernel(part)}

@@ -5,7 +5,7 @@ import pytest
 from shipped_practices import shipped
 
 from benchmarks.kernel import moved
-from benchmarks.parts import by_step, without
+from benchmarks.parts import by_step, instead, rebuilt
 from turnout.play.kernel import columns as c
 from turnout.play.simulate import Sums, simulate
 
@@ -22,15 +22,15 @@ def test_cost_by_step_is_split_exactly_when_it_is_a_plus_b_over_step() -> None:
 
 def test_a_phase_is_left_out_and_comes_back() -> None:
     before = played()
-    with without("move"):
+    with instead(rebuilt("move")):
         frozen = played()
     assert frozen.S[:, c.S_DISTANCE].sum() == 0.0 < before.S[:, c.S_DISTANCE].sum()
     assert np.array_equal(played().S, before.S)
 
 
 def test_a_phase_there_is_not_is_refused() -> None:
-    with pytest.raises(KeyError), without("juggle"):
-        pass
+    with pytest.raises(KeyError):
+        rebuilt("juggle")
 
 
 def test_the_yardstick_moves_every_run() -> None:

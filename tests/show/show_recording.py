@@ -24,14 +24,17 @@ def recording(events=None, roles=None):
     facing = np.zeros_like(players)
     facing[..., 1] = 1.0
     holder = np.zeros(len(t), dtype=int)
+    balls = np.concatenate([players[:, :1, :], np.zeros((len(t), 1, 1))], axis=2)
     return Recording(
         seed=7,
         roles=("amber inside", "blue inside", "amber edge", "blue edge"),
         t_s=t + 20.0,
         players_m=players,
         facing=facing,
-        ball_m=players[:, 0, :],
+        ball_m=balls[:, 0, :2],
+        balls_m=balls,
         holder=holder,
+        holders=holder[:, None],
         role=role if roles is None else roles,
         events=EVENTS if events is None else tuple(events),
     )

@@ -18,10 +18,10 @@ def film(*paths: np.ndarray, holder: int = -1, roles: tuple[int, ...] | None = N
     """Players on paths (frames, 2) at ten frames a second; the ball lies at the middle."""
     players = np.stack(paths, axis=1)
     frames, number = players.shape[:2]
-    ball = np.zeros((frames, 2))
+    balls, holders = np.zeros((frames, 1, 3)), np.full((frames, 1), holder)
     return Recording(
         seed=1, roles=("amber", "blue"), t_s=np.arange(frames) / RATE_HZ, players_m=players,
-        facing=np.ones_like(players), ball_m=ball, holder=np.full(frames, holder),
+        facing=np.ones_like(players), ball_m=balls[:, 0, :2], balls_m=balls, holder=holders[:, 0], holders=holders,
         role=np.tile(np.array(roles or (0,) * number), (frames, 1)), events=(),
     )  # fmt: skip
 
@@ -46,6 +46,8 @@ def test_standing_is_below_half_a_metre_a_second_and_without_the_ball() -> None:
     assert still(film(walk, stand)).mean() == pytest.approx(0.5)
     assert still(film(walk, stand, holder=1)).mean() == 0.0
     assert still(film(walk, stand, holder=0)).mean() == 1.0
+    two_balls = replace(film(walk, stand, stand), holders=np.tile([0, 2], (101, 1)))
+    assert still(two_balls).shape == (100,) and still(two_balls).all()
 
 
 def test_a_pair_is_of_one_side_and_under_two_metres() -> None:
@@ -77,9 +79,11 @@ def test_hard_is_beyond_six_metres_a_second_squared_either_way() -> None:
 
 def test_the_ball_jump_is_the_longest_way_between_two_frames() -> None:
     toy = film(line(1.0))
-    ball = toy.ball_m.copy()
-    ball[40:] += (3.0, 4.0)
-    assert ball_jump(replace(toy, ball_m=ball)) == pytest.approx(5.0)
+    two = np.zeros((101, 2, 3))
+    two[40:, 1] = (3.0, 4.0, 0.0)
+    assert ball_jump(replace(toy, balls_m=two)) == pytest.approx(5.0)
+    two[40:, 1] = (0.0, 0.0, 0.7)  # up in the air
+    assert ball_jump(replace(toy, balls_m=two)) == pytest.approx(0.7)
 
 
 def test_passes_and_scores_come_from_the_sums_of_all_runs() -> None:

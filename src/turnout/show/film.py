@@ -15,6 +15,7 @@ from turnout.show.key import Sign, key_block
 from turnout.show.replay import Stage, stage_for
 from turnout.show.settle import GAP_PX, apart, text_width
 from turnout.show.svg import element, ground_body
+from turnout.show.words import listed
 
 STILL_PX, STILL_HIGH_PX, GUTTER_PX = 230.0, 260.0, 16.0
 WORDS, LEADING, NUMBER_PX = 13.0, 17.0, 16.0
@@ -90,8 +91,11 @@ def _since(stage: Stage, captions: Sequence[Caption], start: float | None, at: f
 
 
 def _holding(stage: Stage, at: float) -> str:
-    holder = int(stage.recording.holder[_frame(stage, at)])
-    return "The ball is on its way." if holder < 0 else f"{stage.cast.label(holder, at)} has the ball."
+    holders = [holder for holder in stage.recording.holders[_frame(stage, at)].tolist() if holder >= 0]
+    if not holders:
+        return "The ball is on its way."
+    labels = [stage.cast.label(holder, at) for holder in holders]
+    return f"{labels[0]} has the ball." if len(labels) == 1 else f"{listed(labels)} have a ball each."
 
 
 def _strip(stage: Stage, moments: Sequence[Moment], *, across: int, name: str) -> str:
@@ -157,8 +161,9 @@ def _people(stage: Stage, frame: int) -> str:
         symbols.player(*spot, radius, stage.cast.side_of(int(recording.role[frame, i])), stage.cast.numbers[i])
         for i, spot in enumerate(spots)
     ]
-    ball = _clear_of(spots, stage.frame.at(*recording.ball_m[frame].tolist()), radius + BALL_PX)
-    return "".join(drawn) + symbols.ball(*ball, BALL_PX)
+    balls = [stage.frame.at(x, y) for x, y, _ in recording.balls_m[frame].tolist()]
+    clear = [_clear_of(spots, ball, radius + BALL_PX) for ball in balls]
+    return "".join(drawn) + "".join(symbols.ball(*ball, BALL_PX) for ball in clear)
 
 
 def _clear_of(spots: Sequence[Point], ball: Point, reach: float) -> Point:

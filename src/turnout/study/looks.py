@@ -118,8 +118,8 @@ def looks_of(runs: Sequence[tuple[Recording, Sums]], side: np.ndarray) -> Looks:
 
 def still(film: Recording) -> np.ndarray:
     """Whether each player without the ball stands: (moments without the ball,)."""
-    off = np.arange(film.players_m.shape[1]) != film.holder[1:, None]
-    return (_size(velocity(film)) < STILL_MPS)[off]
+    with_ball = (np.arange(film.players_m.shape[1]) == film.holders[1:, :, None]).any(axis=1)
+    return (_size(velocity(film)) < STILL_MPS)[~with_ball]
 
 
 def close_pairs(film: Recording, side: np.ndarray) -> np.ndarray:
@@ -143,8 +143,8 @@ def hard(film: Recording) -> np.ndarray:
 
 
 def ball_jump(film: Recording) -> float:
-    """The longest way of the ball from one frame to the next, m."""
-    return float(_size(np.diff(film.ball_m, axis=0)).max())
+    """The longest way of any ball from one frame to the next, height included, m."""
+    return float(np.linalg.norm(np.diff(film.balls_m, axis=0), axis=2).max())
 
 
 def velocity(film: Recording) -> np.ndarray:
