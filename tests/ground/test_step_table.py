@@ -57,6 +57,15 @@ def test_what_is_not_kept_is_said_in_the_row_and_at_the_top(script: dict) -> Non
     assert "**1 of 2 comparisons are kept.** Not kept: Gull square, passes in a row." in text
 
 
+def test_a_level_that_is_not_sharp_is_named(script: dict) -> None:
+    assert (
+        script["blunt"]({"Gull square": [row(script, 10.0, 10.0)]})
+        == "Every level but the rare shares is known to 1 %."
+    )
+    blunt = script["blunt"]({"Gull square": [row(script, 5.0, 5.0)]})
+    assert blunt == "Known less well than to 1 %: Gull square, passes in a row (2.0%)."
+
+
 def test_a_practice_is_measured_at_every_step(script: dict, capsys: pytest.CaptureFixture[str]) -> None:
     code = script["main"](["--blocks", "6", "gull-square"])
     printed = capsys.readouterr().out
