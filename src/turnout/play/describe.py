@@ -2,7 +2,7 @@
 
 from turnout.play.abilities import AGE_FACTOR, LADDERS, LEVELS, SPREAD
 from turnout.play.kernel import columns as c
-from turnout.play.kernel.weights import TABLE
+from turnout.play.kernel.weights import TABLE, Weight
 
 ABILITY_NAMES = {
     c.AIM_SD: "spread of a pass's direction (rad)", c.WEIGHT_SD: "spread of its speed (share)",
@@ -16,9 +16,16 @@ ABILITY_NAMES = {
 
 
 def weights_table() -> str:
-    """Every weight: value, range, unit, source or 'free'."""
-    rows = [f"| {name} | {w.value:g} | {w.low:g}–{w.high:g} | {w.unit} | {w.source} |" for name, w in TABLE.items()]
-    return "\n".join(["| weight | value | range | unit | from |", "|---|---|---|---|---|", *rows])
+    """Every weight: value, range, unit, what holds it (pinned, loose, free), and from where."""
+    rows = [
+        f"| {name} | {w.value:g} | {w.low:g}–{w.high:g} | {w.unit} | {w.held} | {_told(w)} |"
+        for name, w in TABLE.items()
+    ]
+    return "\n".join(["| weight | value | range | unit | held | from, or what it says |", "|---" * 6 + "|", *rows])
+
+
+def _told(weight: Weight) -> str:
+    return weight.source.removeprefix(weight.held).lstrip(":, ")
 
 
 def ladders_table() -> str:

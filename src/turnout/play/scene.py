@@ -99,7 +99,7 @@ def _role_of_players(setup: Setup) -> np.ndarray:
 
 def _places(names: Names) -> np.ndarray:
     """Every place of the ground, then the area of every keeper."""
-    rows = [
+    rows: list[tuple[float, ...]] = [
         (float(KINDS.get(place.kind, c.RECTANGLE)), place.x_m, place.y_m, place.across_m / 2, place.up_m / 2,
          place.height_m)
         for _, place in names.setup.places

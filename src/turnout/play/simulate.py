@@ -34,23 +34,23 @@ class Sums:
 
 
 def simulate(
-    setup: Setup, *, age: int, level: str, seed: int, seconds: float, surface: str = "3G", log: bool = False,
-    W: np.ndarray | None = None, A: np.ndarray | None = None,
+    setup: Setup, *, age: int, level: str, seed: int, seconds: float, surface: str = "3G", sex: str = "boys",
+    log: bool = False, W: np.ndarray | None = None, A: np.ndarray | None = None,
 ) -> Sums:  # fmt: skip
     """Play a setup for so many seconds and add up what happened.
 
-    surface: what the ball rolls on, one of surfaces.SURFACES
+    surface: what the ball rolls on, one of surfaces.SURFACES · sex: 'boys', 'girls' or 'mixed'
     W: weights (default: those of the table) · A: abilities (players, A_COLUMNS; default: drawn round the level).
     Raises TurnoutError on a sentence that cannot be played.
     """
     scene = scene_of(setup)
     rows = int(seconds * LOG_ROWS_PER_S) + 200 if log else 0
-    return _run(scene, _abilities(scene, age, level, seed, A), _weights(W, surface), seed, seconds, rows, None)
+    return _run(scene, _abilities(scene, age, level, sex, seed, A), _weights(W, surface), seed, seconds, rows, None)
 
 
 def record(
     setup: Setup, *, age: int, level: str, seed: int, window: tuple[float, float], surface: str = "3G",
-    rate_hz: float = 10.0,    W: np.ndarray | None = None, A: np.ndarray | None = None,
+    sex: str = "boys", rate_hz: float = 10.0, W: np.ndarray | None = None, A: np.ndarray | None = None,
 ) -> Recording:  # fmt: skip
     """Play a setup again from its seed and keep the frames between two moments (start_s, end_s) of it."""
     scene = scene_of(setup)
@@ -65,7 +65,7 @@ def record(
         np.zeros((number, scene.players), dtype=np.int64), every, first,
     )  # fmt: skip
     rows = int(window[1] * LOG_ROWS_PER_S) + 200
-    sums = _run(scene, _abilities(scene, age, level, seed, A), W, seed, window[1] + dt, rows, frames)
+    sums = _run(scene, _abilities(scene, age, level, sex, seed, A), W, seed, window[1] + dt, rows, frames)
     places, ball, role = frames[:3]
     return Recording(
         seed=seed, roles=scene.keys, t_s=ball[:, 0, 0], players_m=places[:, :, :2], facing=places[:, :, 2:],
@@ -90,8 +90,8 @@ def _weights(W: np.ndarray | None, name: str) -> np.ndarray:
     return weights(ROLL=ground.roll_mps2, SLIDE=ground.friction * GRAVITY_MPS2, BOUNCE=ground.restitution)
 
 
-def _abilities(scene: Scene, age: int, level: str, seed: int, A: np.ndarray | None) -> np.ndarray:
-    return squad_abilities(scene.players, age, level, seed) if A is None else A
+def _abilities(scene: Scene, age: int, level: str, sex: str, seed: int, A: np.ndarray | None) -> np.ndarray:
+    return squad_abilities(scene.players, age, level, seed, sex=sex) if A is None else A
 
 
 def _run(

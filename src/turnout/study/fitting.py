@@ -24,7 +24,10 @@ DEFENCE = (
     "MARK_MATE", "MARK_BALL", "MARK_GOAL", "TIGHT", "CUSHION", "PRESS_OFF", "PRESS_PACE", "COUNTER_S", "DOUBLE_S",
     "DELAY", "LAST_OUT",
 )  # fmt: skip
-BODIES = ("TACKLE_RATE", "FIRST_PRESS", "RUN_AT", "SHIELD", "PRESSURE", "FIRM", "READ", "HAZARD_CUT")
+BODIES = (
+    "DRIBBLE", "TACKLE_REACH", "TACKLE_CLEAN", "TACKLE_RATE", "FIRST_PRESS", "RUN_AT", "SHIELD", "PRESSURE", "FIRM",
+    "READ", "HAZARD_CUT",
+)  # fmt: skip
 FITTED = (*ATTACK, *DEFENCE, *BODIES)
 SPREAD, PULL, MISS_MOST = 0.12, 0.15, 4.0
 PAYS, FROZEN_WORTH = -0.05, 12.0  # a frozen side should lose at least this share of its success

@@ -21,6 +21,7 @@ class Who:
     age: int = 12
     level: str = "settled"
     surface: str = "3G"
+    sex: str = "boys"
 
 
 def run_seed(seed: int, number: int) -> int:
@@ -43,8 +44,9 @@ def many(
 
     def one(index: int) -> Sums:
         return simulate(
-            setup, age=who.age, level=who.level, surface=who.surface, seed=run_seed(seed, index), seconds=block_s, W=W
-        )
+            setup, age=who.age, level=who.level, surface=who.surface, sex=who.sex,
+            seed=run_seed(seed, index), seconds=block_s, W=W,
+        )  # fmt: skip
 
     workers = threads or min(8, os.cpu_count() or 1)
     numbers = iter(range(first, first + number))

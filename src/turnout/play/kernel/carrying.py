@@ -11,16 +11,20 @@ from turnout.play.kernel.lanes import lane_margin, room_m
 from turnout.play.kernel.weights import *
 
 GATE_OFF_M = 2.5
+CARRY_M, CARRY_FAR_M, OPEN_M = 2.2, 7.0, 4.5  # with a direction and nobody within the last: a run, free
 
 
 @kernel
 def carry(P, I, A, B, G, R, Z, L, T, W, aim, plans, spots, i):
     """Pick where to run with the ball, away from pressure and forward. Returns what a run in is worth."""
     team = I[i, TEAM]
-    best, best_x, best_y = 0.12 + 0.10 * min(room_m(P, I, spots, team, P[i, X], P[i, Y]), 4.0), P[i, X], P[i, Y]
+    room = room_m(P, I, spots, team, P[i, X], P[i, Y])
+    directed = aim[team, 0] != 0.0 or aim[team, 1] != 0.0
+    far = CARRY_FAR_M if directed and room > OPEN_M else CARRY_M
+    best, best_x, best_y = 0.12 + 0.10 * min(room, 4.0), P[i, X], P[i, Y]
     for way in range(8):
         angle = 0.7853981633974483 * way
-        x, y = P[i, X] + 2.2 * math.cos(angle), P[i, Y] + 2.2 * math.sin(angle)
+        x, y = P[i, X] + far * math.cos(angle), P[i, Y] + far * math.sin(angle)
         x, y = allowed(P, I, R, Z, L, B, team, i, x, y, 1.0)
         worth = 0.10 * min(room_m(P, I, spots, team, x, y), 4.0)
         worth += 0.14 * ((x - P[i, X]) * aim[team, 0] + (y - P[i, Y]) * aim[team, 1])

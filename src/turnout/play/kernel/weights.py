@@ -1,6 +1,7 @@
 """Every behaviour weight and ball constant of the kernel: column, default, sensible range, where it comes from.
 
-'free' means no published source was found: a parameter with a range, set by hand to sense and to the outside rows.
+What holds a value is read off its source: 'free' (no published figure was found: a range, set to sense and to the fit
+rows), 'loose' (a published sign or band bounds it), otherwise pinned.
 """
 
 from typing import NamedTuple
@@ -17,6 +18,11 @@ class Weight(NamedTuple):
     unit: str
     source: str
 
+    @property
+    def held(self) -> str:
+        """What holds the value: 'pinned', 'loose' or 'free'."""
+        return next((word for word in ("free", "loose") if self.source.startswith(word)), "pinned")
+
 
 TABLE: dict[str, Weight] = {
     "DT": Weight(0.025, 0.0125, 0.05, "s", "numerical"),
@@ -28,7 +34,7 @@ TABLE: dict[str, Weight] = {
     "REACH": Weight(0.72, 0.5, 0.9, "m", "free: a foot stretched out"),
     "HAZARD_RECEIVER": Weight(22.0, 8.0, 40.0, "1/s", "free: the man it is meant for is set"),
     "HAZARD_MATE": Weight(9.0, 4.0, 20.0, "1/s", "free"),
-    "HAZARD_CUT": Weight(10.5, 4.0, 12.0, "1/s", "spearman2018: 3.99 x defender factor 1.72 = 6.9"),
+    "HAZARD_CUT": Weight(10.5, 4.0, 12.0, "1/s", "loose, spearman2018: 3.99 x defender factor 1.72 = 6.9 for adults"),
     "FAST_BALL": Weight(9.0, 6.0, 14.0, "m/s", "free: above this a ball is harder to stop"),
     "TACKLE_RATE": Weight(0.75, 0.4, 2.0, "1/s", "free: holding must cost"),
     "TACKLE_REACH": Weight(1.05, 0.8, 1.5, "m", "free"),
@@ -70,13 +76,13 @@ TABLE: dict[str, Weight] = {
     "PRESS_PACE": Weight(0.88, 0.6, 1.0, "-", "free: a presser's pace, share of top speed"),
     "PRESS_OFF": Weight(0.75, 0.4, 1.5, "m", "free: how near the presser stops"),
     "EASE": Weight(0.12, 0.08, 0.25, "s", "free: time constant of a change of speed"),
-    "BRAKE": Weight(5.8, 4.0, 7.0, "m/s2", "harper2022: braking at least as hard as driving; cap 7"),
+    "BRAKE": Weight(5.8, 4.0, 7.0, "m/s2", "loose, harper2022: braking at least as hard as driving; cap 7"),
     "TURN": Weight(4.5, 3.0, 6.0, "m/s2", "free: sideways push"),
     "TURN_RATE": Weight(5.0, 3.0, 8.0, "rad/s", "free: turning the body"),
     "WALK": Weight(2.6, 1.6, 3.4, "m/s", "free: to a restart"),
     "SET_OFF": Weight(4.0, 2.5, 6.0, "m", "free: opponents stand off a restart"),
     "FREE_HOLD": Weight(0.35, 0.1, 0.8, "-", "free: a free first pass is not waited out"),
-    "DRIBBLE": Weight(0.72, 0.6, 0.95, "-", "carling2010: 0.80 +- 0.05 of top at the peak, less on average"),
+    "DRIBBLE": Weight(0.8, 0.6, 0.95, "-", "loose, carling2010: 0.80 +- 0.05 of top at the peak"),
     "BOUNCE": Weight(0.6, 0.45, 0.71, "-", "turf-rebound-page: the 3G of values.csv; play takes tonight's surface"),
     "BELIEF": Weight(0.5, 0.0, 1.0, "-", "free: share of tonight's surface the passer allows for"),
     "BODY": Weight(0.24, 0.15, 0.35, "m", "free: half a body; a ball that meets it is blocked"),
