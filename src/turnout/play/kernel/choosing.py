@@ -20,6 +20,7 @@ LOFT_FROM_M = 11.0  # nobody chips a shorter one, free
 LOFT_SPREAD = 1.4  # a lofted ball lands so much less exactly, free
 AIM_MARGIN_M = 1.3
 GLANCE_S = 0.1
+FREE_LOSS, FREE_GENTLE, FREE_LEAST_MPS = 2.5, 0.92, 6.0
 RUN_LEAD_S = 0.9
 KEPT_MOST_S = 8.0
 ROOM_M, CLOSED_M = 4.0, 2.5
@@ -148,5 +149,8 @@ def pass_worth(P, I, A, B, G, R, Z, L, T, F, W, aim, plans, seen, spots, runs, i
         gain -= W[K_BACK]
     wait = turn_s(P, i, ax, ay)
     loss = W[K_LOSS] * (1.0 + W[K_DANGER] * B[DANGER])
+    if G[FREE] == 1:  # nobody hurries a free pass: safe first
+        loss *= FREE_LOSS
+        speed = max(FREE_LEAST_MPS, FREE_GENTLE * speed)
     worth = chance_ok * (1.0 + gain) - (1.0 - chance_ok) * loss - wait * (0.25 + pressure)
     return worth, ax, ay, speed, lift

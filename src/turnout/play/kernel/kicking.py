@@ -10,7 +10,7 @@ from turnout.play.kernel.rolling import GRAVITY_MPS2
 from turnout.play.kernel.touching import nearest_m
 from turnout.play.kernel.weights import *
 
-STILL_BALL_STRAIN = 0.7  # carlsson2018: a still ball is kicked more accurately; how much is free
+STILL_BALL_STRAIN = 0.6  # carlsson2018: a still ball is kicked more accurately; how much is free
 FIRST_TIME_STRAIN, FIRST_TIME_TURN, FIRST_TIME_PACE = 1.9, 0.5, 0.05  # free
 GENTLE, HARD = 0.86, 0.5  # hunter2018: direction spreads more the harder the kick; how much is free
 FULL_CALM_S = 0.34  # thinking time of a settled player: who needs longer suffers more from pressure, free

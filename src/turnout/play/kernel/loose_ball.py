@@ -12,7 +12,7 @@ from turnout.play.kernel.touching import block, controls, first_touch, nearest_m
 from turnout.play.kernel.weights import *
 
 STILL_BALL_MPS = 0.3
-FREE_ROLL_S = 2.0  # a free pass nobody has reached by then is anybody's
+FREE_ROLL_S = 2.5  # a free pass nobody has reached by then is anybody's
 END_LINE_M, GOAL_KICK_M = 1.5, 2.5
 
 
