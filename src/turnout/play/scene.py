@@ -87,10 +87,17 @@ def scene_of(setup: Setup) -> Scene:
         starts=_starts(setup, _moving(rows), units),
         slots=slots,
         start_row=start_row,
-        owner=max(0, int(T[start_row, c.ROW_A_SIDE])) if start_row >= 0 else 0,
+        owner=_owner(names, T, start_row),
         out_grow=EDGE_STRIP_M if any(_on_field_edge(group, setup) for group in setup.practice.groups) else 0.0,
         scoring_sides=(0, 1) if -1 in sides or not sides else tuple(sorted(sides)),
     )
+
+
+def _owner(names: Names, T: np.ndarray, start_row: int) -> int:
+    """The side that has the ball first; -1 when either may."""
+    if len(names.sides) == 1:
+        return 0
+    return int(T[start_row, c.ROW_A_SIDE]) if start_row >= 0 else -1
 
 
 def _role_of_players(setup: Setup) -> np.ndarray:

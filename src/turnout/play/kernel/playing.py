@@ -2,10 +2,11 @@
 
 import math
 
-from turnout.play.kernel.chance import PURPOSES
+from turnout.play.kernel.chance import MASK, PURPOSES, START, mix, noise, uniform
 from turnout.play.kernel.chasing import chase
 from turnout.play.kernel.columns import *
 from turnout.play.kernel.compiling import kernel, kernel_making_arrays
+from turnout.play.kernel.ground import allowed
 from turnout.play.kernel.keeping import keep
 from turnout.play.kernel.loose_ball import loose
 from turnout.play.kernel.marking import mark
@@ -28,6 +29,8 @@ from turnout.play.kernel.watching import (
 )
 from turnout.play.kernel.weights import *
 
+STEP_OFF_M, DRIFT_MPS, STALE_MOST_S = 0.5, 0.3, 0.6  # how a start differs from the drawn one, free
+
 
 @kernel_making_arrays
 def run(
@@ -36,13 +39,15 @@ def run(
 ):  # fmt: skip
     """Play `steps` time steps of a scene from a seed; fill the sums, the logs (one per ball) and the frames."""
     dt, balls = W[K_DT], units.shape[0]
+    if owner < 0:  # either side may begin
+        owner = mix(seed & MASK) & 1
     P, I, chance = prepare_players(seed, units, roles, R, edges, slots, owner)
     B, G, limits, seen, runs, fired, was, path, spots, lanes = prepare_balls(
         units, R, Z, T, L, start_row, owner, out_grow)  # fmt: skip
     for ball in range(balls):
         a, b = units[ball, 0], units[ball, 1]
         kick_off(P[a:b], I[a:b], A[a:b], B[ball], G[ball], R, Z, limits[ball], T, W, aim, starts[ball], seen[ball],
-                 runs[ball], V, Q, LOG[ball], owner, start_row)  # fmt: skip
+                 runs[ball], chance[a * PURPOSES : b * PURPOSES], V, Q, LOG[ball], owner, start_row)  # fmt: skip
     lifts = (L[:, L_UNTIL] != UNTIL_NONE).any()
     keepers, lines = (R[:, R_KEEPS] >= 0.0).any(), (R[:, R_WAITS] == 1.0).any()
     apart = max(1, int(APART_S / dt + 0.5))
@@ -74,13 +79,16 @@ def run(
 
 
 @kernel
-def kick_off(P, I, A, B, G, R, Z, L, T, W, aim, starts, seen, runs, V, Q, LOG, owner, start_row):
+def kick_off(P, I, A, B, G, R, Z, L, T, W, aim, starts, seen, runs, chance, V, Q, LOG, owner, start_row):
     """Everybody stands where play starts, has looked round, and play begins."""
     stop(P, I, B, G, R, Z, L, T, W, aim, starts, Q, runs, LOG, owner, start_row, Z[0, Z_X], Z[0, Z_Y])
     settle_at_once(P, B)
+    stir(P, I, B, G, R, Z, L, chance)
     begin(P, I, A, B, G, R, Z, L, V, Q, LOG, G[TAKER])
     for i in range(P.shape[0]):
         look(P, I, W, seen, i, 0.0, True)
+        for j in range(P.shape[0]):
+            seen[i, j, 4] = -STALE_MOST_S * uniform(chance, START * P.shape[0] + i)
 
 
 @kernel
@@ -135,6 +143,19 @@ def settle_at_once(P, B):
         far = math.sqrt(dx * dx + dy * dy)
         P[i, HX], P[i, HY] = (dx / far, dy / far) if far > 0.01 else (0.0, 1.0)
     B[BX], B[BY] = B[SPOT_BX], B[SPOT_BY]
+
+
+@kernel
+def stir(P, I, B, G, R, Z, L, chance):
+    """No two starts are alike: everybody but the taker is a step off his spot and not quite still."""
+    for i in range(P.shape[0]):
+        role = I[i, ROLE]
+        if i == G[TAKER] or R[role, R_EDGE] >= 0.0 or R[role, R_FIXED] == 1.0 or R[role, R_KEEPS] >= 0.0:
+            continue
+        stream = START * P.shape[0] + i
+        x, y = P[i, X] + STEP_OFF_M * noise(chance, stream), P[i, Y] + STEP_OFF_M * noise(chance, stream)
+        P[i, X], P[i, Y] = allowed(P, I, R, Z, L, B, G[BALL_TEAM], i, x, y, 0.5)
+        P[i, VX], P[i, VY] = DRIFT_MPS * noise(chance, stream), DRIFT_MPS * noise(chance, stream)
 
 
 @kernel
