@@ -92,6 +92,11 @@ def reaction_of_simulated_children(given: Given) -> tuple[float, ...]:
     return tuple(float(abilities(age=year + 1)[columns.REACT_S]) for year in years)  # 8 to 9 years: U9 and U10
 
 
+@answers("pass-08", how="looked up")
+def wider_with_the_other_foot(given: Given) -> float:
+    return float(abilities(age=18, level="settled")[columns.WEAK])
+
+
 @answers("pass-10", how="looked up")
 def top_kick_speed(given: Given) -> float:
     return float(abilities(age=age_of(given))[columns.KICK_TOP])

@@ -11,7 +11,7 @@ from turnout.study.outside import answers, asking, output_checks
 from turnout.study.outside.measures import lost_per_min, pass_success
 from turnout.study.outside.passes import arrivals, ball_log, completion, flights, on_ball_s, touches_per_hold
 from turnout.study.outside.plays import Change, Play, abilities_of, altered_weights, play_once
-from turnout.study.outside.register import ROWS, Row, row, waits
+from turnout.study.outside.register import ROWS, Row, row
 
 KEEP = Play("keep-ball", 4, 4, (20.0, 25.0), 14, seconds=120.0)
 
@@ -26,8 +26,6 @@ def test_every_output_row_has_an_answer_or_an_open_reason() -> None:
 def test_no_row_is_answered_twice() -> None:
     with pytest.raises(ValueError, match="touch-02 is answered twice"):
         row("touch-02", KEEP, figures="touches")(touches_per_hold)
-    with pytest.raises(ValueError, match="touch-02 is answered twice"):
-        waits("touch-02")
 
 
 def test_a_row_waits_for_what_the_kernel_does_not_count() -> None:

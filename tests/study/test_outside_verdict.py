@@ -7,7 +7,7 @@ import pytest
 from turnout.evidence import Check
 from turnout.study.outside import Answer, Figure, output_checks
 from turnout.study.outside.page import page, totals
-from turnout.study.outside.verdict import answer, bands_of, judge, mean_of, waiting
+from turnout.study.outside.verdict import answer, bands_of, judge, mean_of, misses, waiting
 
 ROWS = output_checks()
 
@@ -50,6 +50,33 @@ def test_signs() -> None:
     assert judge(check, figures(5.0, 0.09)) == "flat"
     assert judge(check, figures(-0.09)) == "flat"
     assert judge(check, figures(5.0, -0.11)) == "reversed"
+
+
+def test_what_misses_is_said_with_how_much() -> None:
+    band = stated("12.05", "2.25")
+    assert misses(band, figures(12.0)) == ()
+    assert misses(band, figures(15.0)) == ("it is 15, 0.7 above 9.8 to 14.3",)
+    assert misses(band, figures(9.0)) == ("it is 9, 0.8 below 9.8 to 14.3",)
+    assert misses(band, figures(float("nan"))) == ("it was never seen in play",)
+    rises = stated("rises", kind="direction")
+    assert misses(rises, figures(5.0, 0.09, -0.11)) == (
+        "it, 0.09, is not clear of zero", "it goes the other way, -0.11"
+    )  # fmt: skip
+    assert (
+        answer(band, figures(15.0), "a toy game").why().endswith("Misses: it is 15, 0.7 above 9.8 to 14.3. a toy game")
+    )
+
+
+def test_a_row_says_what_misses_exactly_when_it_is_not_met() -> None:
+    for expected, value in (
+        ("never", 0.0),
+        ("never", 0.02),
+        ("ratio >=2", 1.9),
+        ("<=0.10", 0.1),
+        ("strictly rising", 0.0),
+    ):
+        given = answer(stated(expected), figures(value), "a toy game")
+        assert bool(given.missed) != given.good
 
 
 def test_every_output_row_that_states_a_band_is_read() -> None:

@@ -7,7 +7,7 @@ from concurrent.futures import ThreadPoolExecutor
 import numpy as np
 
 from turnout.evidence import Check, checks
-from turnout.study.outside import counts, keeping, legs, on_the_ball, team_shape  # noqa: F401
+from turnout.study.outside import counts, holding, keeping, kicks, legs, on_the_ball, scoring, team_shape  # noqa: F401
 from turnout.study.outside.plays import Play, play_once
 from turnout.study.outside.register import ROWS, Row
 from turnout.study.outside.verdict import LEAST_SEEDS, Answer, answer, mean_of, waiting

@@ -8,6 +8,7 @@ from turnout.play.kernel import columns as c
 from turnout.play.kernel.weights import TABLE
 from turnout.play.physics import sprint_m, stopping_distance_m
 from turnout.play.surfaces import ball, surface
+from turnout.study.outside.matches import MATCH_MIN, MATCHES
 from turnout.study.outside.measures import (
     each,
     fast_metres_per_min,
@@ -18,7 +19,7 @@ from turnout.study.outside.measures import (
     share,
 )
 from turnout.study.outside.plays import FILM_HZ, Play, Run
-from turnout.study.outside.register import row, waits
+from turnout.study.outside.register import row
 
 PITCHES = {"40x25": (25.0, 40.0), "66x25": (25.0, 66.0), "40x50": (50.0, 40.0), "66x50": (50.0, 66.0)}
 FIVES = {name: Play("end zones", 5, 5, size, 18) for name, size in PITCHES.items()}
@@ -142,4 +143,21 @@ def room_to_sprint(tight: Run, wide: Run) -> tuple[float, float]:
     return fast_metres_per_min(wide) - fast_metres_per_min(tight), peak_mps(wide) - peak_mps(tight)
 
 
-waits("dir-13", "ssg-youth-u10-5v5", "ssg-youth-u10-8v8", "ssg-youth-u13-8v8", "ssg-youth-u13-11v11")
+KEEP_OR_GOALS = [Play(game, 5, 5, (30.0, 40.0), 14) for game in ("keep-ball", "goals 12 x 6 ft")]
+
+
+@row("dir-13", *KEEP_OR_GOALS, figures="m/min more in keep-ball")
+def keep_ball_and_goals(keep: Run, goals: Run) -> float:
+    return metres_per_min(keep) - metres_per_min(goals)
+
+
+def _declare_matches() -> None:
+    for name, play in MATCHES.items():
+        row(f"ssg-youth-{name}", play, figures="m in 20 min")(metres_in_a_match)
+
+
+def metres_in_a_match(run: Run) -> float:
+    return MATCH_MIN * metres_per_min(run)
+
+
+_declare_matches()

@@ -6,6 +6,7 @@ from turnout.play.kernel import columns as c
 from turnout.study.outside.plays import Run
 
 LOST = slice(0, c.SCORED)  # causes of a lost ball
+ACTIONS = ("S_RECEIVED", "S_PASSES", "S_SHOTS", "S_CUT_OUT", "S_TACKLES")
 
 
 def each(run: Run, name: str) -> np.ndarray:
@@ -23,9 +24,15 @@ def share(top: float, under: float) -> float:
     return top / under if under > 0 else 0.0
 
 
+def out_field(run: Run, side: int | None = None) -> np.ndarray:
+    """Who is no keeper (players,), of everybody or of one side."""
+    return ~run.keeper if side is None else ~run.keeper & (run.side == side)
+
+
 def metres_per_min(run: Run, side: int | None = None) -> float:
-    """Metres a player covers in a minute."""
-    return share(total(run, c.S_DISTANCE, side), total(run, c.S_TIME, side) / 60)
+    """Metres an outfield player covers in a minute."""
+    ours = out_field(run, side)
+    return share(float(each(run, "S_DISTANCE")[ours].sum()), float(each(run, "S_TIME")[ours].sum()) / 60)
 
 
 def pass_success(run: Run, side: int | None = None) -> float:
@@ -49,24 +56,29 @@ def passes_per_possession(run: Run, side: int = 0) -> float:
 
 
 def actions(run: Run) -> float:
-    """Passes, balls cut out and tackles that won the ball; shots where there are goals."""
-    names = ["S_PASSES", "S_TACKLES", "S_CUT_OUT", "S_SHOTS"]
-    return sum(total(run, name) for name in names if hasattr(c, name))
+    """Technical actions of the outfield players: passes received, passes, shots, balls cut out, tackles that won it."""
+    return sum(float(each(run, name)[out_field(run)].sum()) for name in ACTIONS)
 
 
 def actions_per_min(run: Run) -> float:
-    """Actions of everybody together in a minute."""
+    """Technical actions of all outfield players together in a minute."""
     return actions(run) / run.minutes
 
 
 def actions_per_player_min(run: Run) -> float:
-    """Actions of one player in a minute."""
-    return share(actions(run), total(run, c.S_TIME) / 60)
+    """Technical actions of one outfield player in a minute."""
+    return share(actions(run), float(each(run, "S_TIME")[out_field(run)].sum()) / 60)
 
 
 def tackles_per_min(run: Run) -> float:
     """Tackles that won the ball, both sides together."""
     return total(run, c.S_TACKLES) / run.minutes
+
+
+def tackles_per_player_min(run: Run) -> float:
+    """Tackles that won the ball, of one outfield player in a minute."""
+    ours = out_field(run)
+    return share(float(each(run, "S_TACKLES")[ours].sum()), float(each(run, "S_TIME")[ours].sum()) / 60)
 
 
 def out_per_min(run: Run) -> float:

@@ -6,7 +6,7 @@ from itertools import pairwise
 from turnout.study.outside.measures import failed_passes_per_min, lost_per_min, pass_success, scored_share, share, total
 from turnout.study.outside.passes import completion, mean_speed_mps, on_ball_s, touches_per_hold
 from turnout.study.outside.plays import Change, Play, Run
-from turnout.study.outside.register import row, waits
+from turnout.study.outside.register import row
 
 ADULTS = Play("keep-ball", 8, 8, (40.0, 60.0), 18, "strong")
 LOOKING = "SCAN"
@@ -61,13 +61,6 @@ def touches(adults: Run) -> float:
     return touches_per_hold(adults)
 
 
-@row("touch-03", ADULTS, figures="times", needs=("S_LOST_HELD_PRESSED", "S_HELD_PRESSED_S"))
-def danger_of_holding(adults: Run) -> float:
-    pressed_s, pressed = total(adults, "S_HELD_PRESSED_S"), total(adults, "S_LOST_HELD_PRESSED")
-    free_s, free = total(adults, "S_HELD_S") - pressed_s, total(adults, "S_LOST_HELD") - pressed
-    return share(share(pressed, pressed_s), share(free, free_s))
-
-
 @row("touch-04", DUEL, figures="share that gets past")
 def take_ons(duel: Run) -> float:
     return scored_share(duel)
@@ -108,7 +101,8 @@ def scanning_pays(strong: Run, new: Run) -> float:
     return pass_success(strong, 0) - pass_success(new, 0)
 
 
-waits(
-    "dir-04", "dir-05", reason="the kernel to log where a pass was aimed (LOG_AIM_X, LOG_AIM_Y) and its kicker's speed"
-)
-waits("dir-10", reason="the kernel to count looks, and seconds, with an opponent near (S_LOOKS_PRESSED, S_PRESSED_S)")
+@row("dir-10", ADULTS, figures="looks a second more when free", needs=("S_LOOKS_PRESSED", "S_NEAR_S"))
+def looks_when_free(adults: Run) -> float:
+    near, near_s = total(adults, "S_LOOKS_PRESSED"), total(adults, "S_NEAR_S")
+    free_s = total(adults, "S_TIME") - near_s
+    return share(total(adults, "S_LOOKS") - near, free_s) - share(near, near_s)

@@ -36,6 +36,7 @@ def totals(asked: Sequence[Check], answers: Mapping[str, Answer]) -> Iterator[st
 def line(check: Check, answer: Answer) -> str:
     """One row: what is claimed, by whom, what play gives, the verdict, and whether it is fitted to."""
     simulated = answer.said if answer.verdict == "waiting" else "; ".join(map(_figure, answer.figures))
+    simulated += f". Misses: {'; '.join(answer.missed)}" if answer.missed else ""
     cells = (check.id, check.what, _claim(check), check.ref, check.why, simulated, f"**{answer.verdict}**", check.part)
     return "".join(f"| {cell.replace('|', '/')} " for cell in cells) + "|"
 
@@ -50,10 +51,12 @@ def _head(seeds: int, model: str) -> Iterator[str]:
         "lies wholly below, else **flat**.\n"
     )
     yield (
-        f"{seeds} seeds of 300 s each, the same for all variants of a row; model {model}. In brackets the 90 % "
-        "interval of the mean over seeds. Adults are simulated at U18: professionals as *strong*, amateurs as "
-        "*settled*. Where a study did not record its pitch, an association's usual one is taken. A figure that is "
-        "*nan* was never seen in play.\n"
+        f"{seeds} seeds of 300 s each (games of 20 min, and games whose figures are rare, longer), the same for all "
+        f"variants of a row; model {model}. In brackets the 90 % interval of the mean over seeds. Adults are simulated "
+        "at U18: professionals as *strong*, amateurs as *settled*. Where a study did not record its pitch or its "
+        "goals, an association's usual ones are taken. What is said of a player is said of outfield players. "
+        "*Technical actions* are passes received, passes, shots, balls cut out and tackles that won the ball, in every "
+        "row. A figure that is *nan* was never seen in play.\n"
     )
 
 

@@ -7,7 +7,7 @@ from turnout.study.outside.plays import FILM_HZ, Run
 
 # what decides where the ball is; a spill on the way to a team-mate does not end a pass
 BALL = [c.LOG_START, c.LOG_PASS, c.LOG_CONTROL, c.LOG_CUT_OUT, c.LOG_TACKLE, c.LOG_OUT, c.LOG_STOP]
-BALL += [getattr(c, name) for name in ("LOG_SHOT", "LOG_SAVE") if hasattr(c, name)]
+BALL += [c.LOG_SHOT, c.LOG_SAVE]
 TAKEN = (c.LOG_START, c.LOG_CONTROL, c.LOG_CUT_OUT, c.LOG_TACKLE)
 
 
@@ -37,6 +37,12 @@ def flights(run: Run) -> tuple[np.ndarray, np.ndarray]:
     seconds = log[kicked + 1, c.LOG_T] - log[kicked, c.LOG_T]
     good = arrived & (seconds > 0)
     return metres[good], metres[good] / seconds[good]
+
+
+def aimed_m(run: Run) -> np.ndarray:
+    """Metres (passes,) from the kick to the spot aimed at."""
+    log = run.sums.log[run.sums.log[:, c.LOG_KIND] == c.LOG_PASS]
+    return np.hypot(log[:, c.LOG_AIM_X] - log[:, c.LOG_X], log[:, c.LOG_AIM_Y] - log[:, c.LOG_Y])
 
 
 def mean_speed_mps(run: Run, low_m: float, high_m: float) -> float:

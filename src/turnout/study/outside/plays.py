@@ -14,7 +14,7 @@ from turnout.play.scene import scene_of
 from turnout.play.simulate import Sums, record, simulate
 from turnout.practice.setup import Setup
 from turnout.study.many import run_seed
-from turnout.study.outside.games import game_setup
+from turnout.study.outside.games import GAMES, game_setup
 
 FILM_HZ = 10.0
 QUESTION = 3  # the outside rows' own block of run seeds
@@ -34,7 +34,10 @@ class Change:
 
 @dataclass(frozen=True)
 class Play:
-    """A game at numbers, size, age and level; what is altered in it. The same play is simulated once per seed."""
+    """A game at numbers, size, age and level; what is altered in it. The same play is simulated once per seed.
+
+    Keepers, where the game has them, come on top of the numbers.
+    """
 
     game: str
     amber: int
@@ -63,7 +66,8 @@ class Play:
         altered += [f"{_SIDES[one.side]} {one.column} {_SIGNS[one.how]} {one.by:g}" for one in self.changes]
         altered += [f"{name} = {value:g}" for name, value in self.weights]
         more = [sentence.rstrip(".") for sentence in self.more] + altered
-        who = f"{self.game} {self.amber}v{self.blue}{floaters}"
+        keepers = " + keepers" if GAMES[self.game].keepers else ""
+        who = f"{self.game} {self.amber}v{self.blue}{keepers}{floaters}"
         return ", ".join([who, f"{up} x {across} m", f"U{self.age} {self.level}", *more])
 
 
@@ -101,6 +105,12 @@ class Run:
     def aim(self) -> np.ndarray:
         """The way amber attack as a unit vector (2,); (0, 0) where nobody attacks an end."""
         return scene_of(self.setup).aim[0]
+
+    @cached_property
+    def keeper(self) -> np.ndarray:
+        """Whether a player keeps a goal (players,)."""
+        scene = scene_of(self.setup)
+        return scene.R[scene.roles, c.R_KEEPS] >= 0
 
 
 def play_once(play: Play, number: int, *, W: np.ndarray | None = None, share: float = 1.0) -> Run:

@@ -7,14 +7,13 @@ from turnout.play.kernel import columns as c
 from turnout.study.outside.plays import Play, Run
 
 Measure = Callable[..., float | Sequence[float]]
-GOALS = "goals and keepers: the language and the simulator do not have them yet"
 
 
 @dataclass(frozen=True)
 class Row:
     """A row's plays, in the order its function takes their runs, and what its figures are.
 
-    needs: sums and log columns the kernel must have · waits: what is missing altogether.
+    needs: sums and log columns the kernel must have.
     """
 
     id: str
@@ -22,13 +21,12 @@ class Row:
     measure: Measure
     figures: tuple[str, ...]
     needs: tuple[str, ...] = ()
-    waits: str = ""
 
     @property
     def open(self) -> str:
         """What the row still waits for; empty when it can be answered."""
         missing = [name for name in self.needs if not hasattr(c, name)]
-        return self.waits or (f"the kernel to count {', '.join(missing)}" if missing else "")
+        return f"the kernel to count {', '.join(missing)}" if missing else ""
 
     def answered_by(self, runs: dict[Play, Run]) -> tuple[float, ...]:
         """The row's figures out of the runs of one seed."""
@@ -49,12 +47,6 @@ def row(
         return measure
 
     return keep
-
-
-def waits(*ids: str, reason: str = GOALS) -> None:
-    """Leave rows open, with what they wait for."""
-    for each in ids:
-        _enter(Row(each, (), lambda: (), (), waits=reason))
 
 
 def _enter(entry: Row) -> None:

@@ -5,9 +5,10 @@ from dataclasses import replace
 import numpy as np
 
 from turnout.play.kernel import columns as c
+from turnout.study.outside.measures import out_field
 from turnout.study.outside.passes import arrivals, ball_log
 from turnout.study.outside.plays import FILM_HZ, Play, Run
-from turnout.study.outside.register import row, waits
+from turnout.study.outside.register import row
 
 FIVES = Play("end zones", 5, 5, (25.0, 40.0), 14)
 FOURS = Play("end zones", 4, 4, (24.0, 32.0), 14)
@@ -28,8 +29,8 @@ def side_with_ball(run: Run) -> np.ndarray:
 
 
 def spread_m(run: Run, side: int) -> np.ndarray:
-    """How wide and how long a side stands (frames, 2): across and along the way it attacks."""
-    places = run.film.players_m[:, run.side == side]
+    """How wide and how long a side stands without its keeper (frames, 2): across and along the way it attacks."""
+    places = run.film.players_m[:, out_field(run, side)]
     return np.stack([np.ptp(places @ _across(run), axis=1), np.ptp(places @ run.aim, axis=1)], axis=1)
 
 
@@ -53,7 +54,7 @@ def shorter_pitch(long: Run, short: Run) -> float:
 
 def gap_m(run: Run) -> float:
     """Metres between the middles of the two sides along the pitch, while the ball is in play."""
-    middles = [run.film.players_m[:, run.side == side].mean(axis=1) @ run.aim for side in (0, 1)]
+    middles = [run.film.players_m[:, out_field(run, side)].mean(axis=1) @ run.aim for side in (0, 1)]
     return float(np.abs(middles[0] - middles[1])[side_with_ball(run) >= 0].mean())
 
 
@@ -79,4 +80,21 @@ def passes_past_per_min(run: Run) -> float:
     return past / run.minutes
 
 
-waits("dir-24", "dir-30")
+WITH_KEEPERS = Play("goals 12 x 6 ft", 5, 5, (30.0, 40.0), 18)
+
+
+@row(
+    "dir-24",
+    WITH_KEEPERS,
+    replace(WITH_KEEPERS, game="goals 12 x 6 ft, outer floaters", neutral=2),
+    replace(WITH_KEEPERS, game="small goals"),
+    figures=("m wider with outer floaters", "m wider with small goals"),
+)
+def what_widens_a_defence(plain: Run, floaters: Run, small: Run) -> tuple[float, float]:
+    return defence_m(floaters) - defence_m(plain), defence_m(small) - defence_m(plain)
+
+
+def defence_m(run: Run) -> float:
+    """Width of the side without the ball, keeper left out, while the ball is in play."""
+    owner = side_with_ball(run)
+    return float(np.concatenate([spread_m(run, side)[owner == 1 - side, 0] for side in (0, 1)]).mean())

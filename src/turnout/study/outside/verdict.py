@@ -65,17 +65,19 @@ class Answer:
     verdict: Verdict
     figures: tuple[Figure, ...]
     said: str  # what was played, or what the row waits for
+    missed: tuple[str, ...] = ()  # what misses, and by how much
 
     @property
     def good(self) -> bool:
         return self.verdict in ("inside", "clear")
 
     def why(self) -> str:
-        """The verdict with its figures, in words."""
+        """The verdict with its figures, what misses, and what was played, in words."""
         if self.verdict == "waiting":
             return f"waiting: {self.said}"
         parts = [f"{one.what} {one.value:.3g} ({one.low:.3g} to {one.high:.3g})" for one in self.figures]
-        return f"{self.verdict}: {'; '.join(parts)}. {self.said}"
+        misses = f" Misses: {'; '.join(self.missed)}." if self.missed else ""
+        return f"{self.verdict}: {'; '.join(parts)}.{misses} {self.said}"
 
 
 def mean_of(what: str, values: Sequence[float]) -> Figure:
@@ -118,18 +120,59 @@ def judge(check: Check, figures: Sequence[Figure]) -> Verdict:
     """The verdict on the figures of a row: a direction's figures are positive where its claim holds."""
     if check.kind == "direction":
         return _sign(figures)
+    pairs = zip(_wanted(check, figures), figures, strict=True)
+    return "inside" if all(band.holds(one.value) for band, one in pairs) else "outside"
+
+
+def misses(check: Check, figures: Sequence[Figure]) -> tuple[str, ...]:
+    """Every figure that misses, and by how much, in words; nothing where the row is met."""
+    if check.kind == "direction":
+        said = [_short_of_sign(one) for one in figures]
+    else:
+        said = [_short_of(band, one) for band, one in zip(_wanted(check, figures), figures, strict=True)]
+    return tuple(filter(None, said))
+
+
+def _wanted(check: Check, figures: Sequence[Figure]) -> tuple[Band, ...]:
     bands = bands_of(check)
     wanted = bands * len(figures) if len(bands) == 1 else bands
     if len(wanted) != len(figures):
         raise ValueError(f"{check.id} states {len(bands)} bands and got {len(figures)} figures.")
-    return "inside" if all(band.holds(one.value) for band, one in zip(wanted, figures, strict=True)) else "outside"
+    return wanted
+
+
+def _short_of(band: Band, one: Figure) -> str:
+    if band.holds(one.value):
+        return ""
+    if np.isnan(one.value):
+        return f"{one.what} was never seen in play"
+    below = one.value <= band.low
+    gap = band.low - one.value if below else one.value - band.high
+    return f"{one.what} is {one.value:.3g}, {gap:.2g} {'below' if below else 'above'} {band.says()}"
+
+
+def _short_of_sign(one: Figure) -> str:
+    if one.low > 0:
+        return ""
+    if one.high < 0:
+        return f"{one.what} goes the other way, {one.value:.3g}"
+    return f"{one.what}, {one.value:.3g}, is not clear of zero"
 
 
 def answer(check: Check, figures: Sequence[Figure], said: str) -> Answer:
     """An answer of these figures; the least favourable one speaks for the row."""
     signs = check.kind == "direction" or check.expected in _ORDERS
     first = min(figures, key=lambda one: one.low) if signs else figures[0]
-    return Answer(check.id, first.value, first.low, first.high, judge(check, figures), tuple(figures), said)
+    return Answer(
+        check.id,
+        first.value,
+        first.low,
+        first.high,
+        judge(check, figures),
+        tuple(figures),
+        said,
+        misses(check, figures),
+    )
 
 
 def waiting(check: Check, reason: str) -> Answer:
