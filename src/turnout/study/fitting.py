@@ -29,7 +29,7 @@ BODIES = (
     "READ", "HAZARD_CUT",
 )  # fmt: skip
 FITTED = (*ATTACK, *DEFENCE, *BODIES)
-SPREAD, PULL, MISS_MOST = 0.12, 0.15, 4.0
+SPREAD, PULL, MISS_MOST = 0.12, 0.15, 1.0
 PAYS, FROZEN_WORTH = -0.05, 12.0  # a frozen side should lose at least this share of its success
 
 
@@ -78,7 +78,7 @@ def score(values: dict[str, float], *, seeds: Sequence[int], share: float, runs:
     """The loss of these weights (the others as in the table): fit rows, movement that must pay, a pull to the table."""
     W, rows = weights(**values), output_checks()
     found = answers(fit_rows(), W=W, seeds=seeds, share=share, threads=threads)
-    parts = {each: miss(rows[each], one) ** 2 for each, one in found.items()}
+    parts = {each: miss(rows[each], one) for each, one in found.items()}
     for game in (*KEEP_BALLS, *GOAL_GAMES):
         change = frozen(game, runs=runs, W=W, question=6, threads=threads).change
         parts[game] = FROZEN_WORTH * max(0.0, change - PAYS)

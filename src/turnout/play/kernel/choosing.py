@@ -20,7 +20,7 @@ LOFT_FROM_M = 11.0  # nobody chips a shorter one, free
 LOFT_SPREAD = 1.4  # a lofted ball lands so much less exactly, free
 AIM_MARGIN_M = 1.3
 GLANCE_S = 0.1
-FREE_LOSS, FREE_GENTLE, FREE_LEAST_MPS = 2.5, 0.92, 6.0
+FREE_LOSS, FREE_GENTLE, FREE_LEAST_MPS = 2.0, 0.95, 6.0
 RUN_LEAD_S = 0.9
 KEPT_MOST_S = 8.0
 ROOM_M, CLOSED_M = 4.0, 2.5
@@ -34,7 +34,7 @@ def choose(P, I, A, B, G, R, Z, L, T, F, W, aim, plans, seen, spots, runs, chanc
     believe(seen, i, now, 0.1, spots)
     shelter = sheltered(P, I, B, R, Z, L, i, team) or G[HELD] == 1
     near = room_m(P, I, spots, team, P[i, X], P[i, Y])
-    pressure = 0.0 if shelter or G[FREE] == 1 else pressure_at(near)
+    pressure = 0.0 if shelter or G[FREE] == 1 else pressure_at(near, W)
     limit = touch_limit(I, R, Z, L, B, team, i)
     spare = 99 if limit == 0 else limit - G[TOUCHES]
     first_time = G[FIRST_TIME] == 1

@@ -83,7 +83,7 @@ def kick(P, I, A, B, G, W, S, U, seen, chance):
     i, players, now = G[HOLDER], P.shape[0], B[NOW]
     dx, dy = B[AIM_X] - B[BX], B[AIM_Y] - B[BY]
     gap = math.sqrt(dx * dx + dy * dy)
-    pressure = 0.0 if G[FREE] == 1 or G[HELD] == 1 else pressure_at(nearest_m(P, I, i))
+    pressure = 0.0 if G[FREE] == 1 or G[HELD] == 1 else pressure_at(nearest_m(P, I, i), W)
     strain = kick_strain(P, A, B, G, W, i, pressure, G[FIRST_TIME] == 1, dx, dy)
     hard = B[KICK_V] / A[i, KICK_TOP]
     angle = A[i, AIM_SD] * strain * (GENTLE + HARD * hard * hard) * normal(chance, KICK * players + i)

@@ -8,15 +8,15 @@ from turnout.play.kernel.ground import inside
 from turnout.play.kernel.weights import *
 
 STAND_OFF_S = 0.30  # a cutter is credited with this reaction, free
-FREE_M, FULL_M = 2.6, 0.6  # nobody within the first: no pressure; somebody within the second: full pressure, free
+FULL_M = 0.7  # somebody within it: full pressure, free
 ROOM_MOST_M = 8.0
 DANGER_SHARE = 0.6  # of the root of the area
 
 
 @kernel_inlined
-def pressure_at(near_m):
+def pressure_at(near_m, W):
     """Pressure on a player, 0 to 1, by how near the nearest opponent is."""
-    return min(1.0, max(0.0, (FREE_M - near_m) / (FREE_M - FULL_M)))
+    return min(1.0, max(0.0, (W[K_FREE] - near_m) / (W[K_FREE] - FULL_M)))
 
 
 @kernel_inlined

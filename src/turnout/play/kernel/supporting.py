@@ -124,7 +124,7 @@ def best_spot(P, I, A, B, G, R, Z, L, T, W, aim, spots, chance, i):
             best, best_x, best_y = worth, x, y
     gap = math.sqrt((best_x - P[i, X]) ** 2 + (best_y - P[i, Y]) ** 2)
     P[i, TX], P[i, TY] = best_x, best_y
-    P[i, PACE] = A[i, MOVE_PACE] * A[i, TOP] * min(1.0, 0.3 + 0.25 * gap)
+    P[i, PACE] = A[i, MOVE_PACE] * min(A[i, TOP], W[K_BRISK]) * min(1.0, 0.3 + 0.25 * gap)
     if G[HOLDER] >= 0 and B[NOW] > B[T_READY] - SET_S:
         P[i, PACE] *= SET_PACE
 

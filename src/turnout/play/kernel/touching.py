@@ -17,6 +17,7 @@ STANDING_HANDS_M = 0.6
 NEAR_M = 2.0
 EASY_SHARE = 0.28  # a ball slower than this share of his own hardest kick is easy to take, free
 CHILD_KICK_MPS = 14.0
+PRESSED_TOUCH = 0.08
 BOUNCING = 0.06  # harder to take than a ball along the ground, free
 
 
@@ -114,7 +115,7 @@ def controls(P, I, A, B, G, W, near_m, chance, i):
     """Whether a first touch keeps the ball: harder fast, pressed, back to it or stretching."""
     speed = math.sqrt(B[BVX] * B[BVX] + B[BVY] * B[BVY])
     hard = max(0.0, speed - EASY_SHARE * A[i, KICK_TOP]) * 0.016
-    pressed = 0.07 * max(0.0, 1.0 - near_m / 2.0)
+    pressed = PRESSED_TOUCH * max(0.0, 1.0 - near_m / 2.5)
     away = 0.0
     if speed > 0.5:
         facing = -(P[i, HX] * B[BVX] + P[i, HY] * B[BVY]) / speed
