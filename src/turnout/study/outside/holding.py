@@ -1,5 +1,7 @@
 """Rows about having the ball: how soon it is lost in control, how long a side keeps it."""
 
+from dataclasses import replace
+
 import numpy as np
 
 from turnout.play.kernel import columns as c
@@ -10,6 +12,7 @@ from turnout.study.outside.plays import FILM_HZ, Play, Run
 from turnout.study.outside.register import row
 
 NEAR_M = 2.0  # pressed: an opponent so near, as the kernel counts the seconds held under pressure
+LONG = replace(ADULTS, seconds=1800.0)  # free losses are rare, and a ratio over few of them is too high
 THREES = Play("goals 12 x 6 ft", 3, 3, (20.0, 30.0), 15, seconds=900.0)
 CLUSTERS = 3
 
@@ -50,7 +53,7 @@ def nearest_opponent_m(run: Run, player: int, t_s: float) -> float:
     return float(np.hypot(*(others - places[player]).T).min())
 
 
-@row("touch-03", ADULTS, figures="times", needs=("S_LOST_HELD", "S_HELD_S", "S_HELD_PRESSED_S"))
+@row("touch-03", LONG, figures="times", needs=("S_LOST_HELD", "S_HELD_S", "S_HELD_PRESSED_S"))
 def danger_of_holding(adults: Run) -> float:
     """Not a number under a seed where nobody lost the ball free."""
     pressed, free = lost_in_control(adults)

@@ -86,7 +86,7 @@ def _way_to_top_m(run: Run) -> float:
 
 @row("dir-03", FIVES["40x50"], figures="m/s2 more", needs=("S_BRAKE", "S_PUSH"))
 def braking_over_pushing(run: Run) -> float:
-    return float((each(run, "S_BRAKE") - each(run, "S_PUSH")).mean())
+    return round(float((each(run, "S_BRAKE") - each(run, "S_PUSH")).mean()), 6)  # equal but for rounding is equal
 
 
 @row("ssg-youth-band", *(Play("end zones", 5, 5, (20.0, 30.0), age) for age in (10, 13)), figures=("U10", "U13"))
