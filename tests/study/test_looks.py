@@ -122,7 +122,6 @@ def test_nobody_freezes_bunches_zigzags_or_bursts(key: str) -> None:
     assert seen.close_pairs < 0.8
     assert seen.reversals_per_player_min < 4.0
     assert seen.hard_share < 0.01
-    assert seen.first_pass_gap < 0.12
     assert seen.free_first_pass_lost < 0.09
     assert seen.ball_jump_m < 2.5
 

@@ -11,7 +11,8 @@ from turnout.play.kernel.lanes import lane_margin, room_m
 from turnout.play.kernel.weights import *
 
 GATE_OFF_M = 2.5
-CARRY_M, CARRY_FAR_M, OPEN_M = 2.2, 7.0, 4.5  # with a direction and nobody within the last: a run, free
+STEP_M = 1.0  # in a keep-ball the ball is moved a step at a time, free
+CARRY_M, CARRY_FAR_M, OPEN_M = 2.2, 7.0, 4.5  # with a direction: nobody within the last, a run into the open, free
 
 
 @kernel
@@ -20,7 +21,9 @@ def carry(P, I, A, B, G, R, Z, L, T, W, aim, plans, spots, i):
     team = I[i, TEAM]
     room = room_m(P, I, spots, team, P[i, X], P[i, Y])
     directed = aim[team, 0] != 0.0 or aim[team, 1] != 0.0
-    far = CARRY_FAR_M if directed and room > OPEN_M else CARRY_M
+    far = STEP_M
+    if directed:
+        far = CARRY_FAR_M if room > OPEN_M else CARRY_M
     best, best_x, best_y = 0.12 + 0.10 * min(room, 4.0), P[i, X], P[i, Y]
     for way in range(8):
         angle = 0.7853981633974483 * way
