@@ -78,7 +78,7 @@ TABLE: dict[str, Weight] = {
     "PRESS_MPS": Weight(6, 2.0, 6.0, "m/s", "free: a presser's pace at arm's length; faster from farther"),
     "PRESS_OFF": Weight(0.75, 0.4, 1.5, "m", "free: how near the presser stops"),
     "EASE": Weight(0.12, 0.08, 0.25, "s", "free: time constant of a change of speed"),
-    "BRAKE": Weight(5.8, 4.0, 7.0, "m/s2", "loose, harper2022: braking at least as hard as driving; cap 7"),
+    "BRAKE": Weight(5.95, 4.0, 7.0, "m/s2", "loose, harper2022: braking at least as hard as driving; cap 7"),
     "TURN": Weight(4.5, 3.0, 6.0, "m/s2", "free: sideways push"),
     "TURN_RATE": Weight(5.0, 3.0, 8.0, "rad/s", "free: turning the body"),
     "WALK": Weight(2.6, 1.6, 3.4, "m/s", "free: to a restart"),
