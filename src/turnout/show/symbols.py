@@ -1,10 +1,12 @@
 """Marks as SVG, drawn outright: no ids, no styles, so that any number of drawings stand on one page."""
 
-from math import sqrt
+from math import hypot, sqrt
 
 from turnout.show.drawing import Mark
-from turnout.show.ink import INK, INK_3, SANS, SHEET, Side, on
+from turnout.show.ink import INK, INK_2, INK_3, SANS, SHEET, Side, on
 
+THREAD_PX = 9.0  # threads of a net stand about this far apart
+KEEPER_PX, KEEPER_RIM_PX = 3.0, 1.3  # the ring round a keeper: off the mark, and its weight
 LETTER_ONLY_PX = 8.0  # below this radius a mark carries its letter without the number
 
 
@@ -25,10 +27,16 @@ def escape(words: str) -> str:
     return words.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;").replace('"', "&quot;")
 
 
-def player(x: float, y: float, radius: float, side: Side, number: int | None) -> str:
-    """A player: fill, letter and number of the side."""
-    inner = {"solid": _solid, "ring": _ring, "half": _half, "hatched": _hatched}[side.fill]
-    return inner(x, y, radius, side, f"{number}" if number and radius >= LETTER_ONLY_PX else "")
+def player(x: float, y: float, radius: float, side: Side, number: int | None, *, keeper: bool = False) -> str:
+    """A player: fill, letter and number of the side; a keeper with a second ring round it."""
+    inner = {"solid": _solid, "ring": _ring, "half": _half, "hatched": _hatched, "open": _open}[side.fill]
+    mark = inner(x, y, radius, side, f"{number}" if number and radius >= LETTER_ONLY_PX else "")
+    return (_disc(x, y, radius + KEEPER_PX, SHEET, KEEPER_RIM_PX) if keeper else "") + mark
+
+
+def _open(x: float, y: float, radius: float, side: Side, number: str) -> str:
+    words = side.letter + number
+    return _disc(x, y, radius, SHEET, 0.9, INK_3) + _name(x, y, _size(radius, words) * 0.9, words, INK_2)
 
 
 def _disc(x: float, y: float, radius: float, fill: str, weight: float, ink: str = INK) -> str:
@@ -112,6 +120,30 @@ def cone(x: float, y: float, size: float, *, filled: bool) -> str:
     return f'<polygon points="{points}" fill="{fill}" stroke="{INK}" stroke-width="1.4" stroke-linejoin="round"/>'
 
 
+def goal(a: tuple[float, float], b: tuple[float, float], back: tuple[float, float]) -> str:
+    """A goal: a bracket behind its line, from post to post round the net, and a few threads of the net in it."""
+    (ax, ay), (bx, by), (dx, dy) = a, b, back
+    frame = f"M{ax:.1f} {ay:.1f}L{ax + dx:.1f} {ay + dy:.1f}L{bx + dx:.1f} {by + dy:.1f}L{bx:.1f} {by:.1f}"
+    threads = max(2, round(hypot(bx - ax, by - ay) / THREAD_PX))
+    shares = [step / threads for step in range(1, threads)]
+    net = "".join(f"M{ax + (bx - ax) * s:.1f} {ay + (by - ay) * s:.1f}l{dx:.1f} {dy:.1f}" for s in shares)
+    net += f"M{ax + dx * 0.5:.1f} {ay + dy * 0.5:.1f}L{bx + dx * 0.5:.1f} {by + dy * 0.5:.1f}"
+    posts = "".join(_disc(x, y, 2.1, INK, 0.0) for x, y in (a, b))
+    thin = f'<path d="{net}" stroke="{INK_3}" stroke-width="0.7" fill="none"/>'
+    return f'{thin}<path d="{frame}" stroke="{INK}" stroke-width="2" fill="none" stroke-linejoin="round"/>{posts}'
+
+
+def gate(a: tuple[float, float], b: tuple[float, float]) -> str:
+    """The line of a gate between its two cones."""
+    path = f"M{a[0]:.1f} {a[1]:.1f}L{b[0]:.1f} {b[1]:.1f}"
+    return f'<path d="{path}" stroke="{INK_2}" stroke-width="1.2" stroke-dasharray="3 2.6" fill="none"/>'
+
+
+def link(a: tuple[float, float], b: tuple[float, float]) -> str:
+    """The thin line between two players of one pair."""
+    return f'<path d="M{a[0]:.1f} {a[1]:.1f}L{b[0]:.1f} {b[1]:.1f}" stroke="{INK_3}" stroke-width="1" fill="none"/>'
+
+
 def coach(x: float, y: float, size: float) -> str:
     """The coach: a square with a cap and a C."""
     box = f'<rect x="{x - size:.1f}" y="{y - size:.1f}" width="{2 * size:.1f}" height="{2 * size:.1f}" fill="{SHEET}"'
@@ -152,7 +184,7 @@ def old_place(x: float, y: float) -> str:
 
 def thing(mark: Mark, x: float, y: float, size: float) -> str:
     """Anything on the ground but players and the ball in play."""
-    if mark.kind in ("corner cone", "line cone", "zone cone"):
+    if mark.kind in ("corner cone", "line cone", "zone cone", "gate cone"):
         return cone(x, y, size, filled=mark.kind != "corner cone")
     if mark.kind in ("ball heap", "bib heap"):
         return heap(x, y, size, balls=mark.kind == "ball heap")
