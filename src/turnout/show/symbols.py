@@ -112,6 +112,13 @@ def ball(x: float, y: float, radius: float = 4.6) -> str:
     return _disc(x, y, radius, SHEET, radius * 0.34) + dot
 
 
+def ball_in_air(x: float, y: float, radius: float, *, name: str = "") -> str:
+    """The ring round a ball in the air; none with radius 0. name: an id, for a script that lets it grow."""
+    ident = f' id="{name}"' if name else ""
+    size = f'cx="{x:.1f}" cy="{y:.1f}" r="{radius:.1f}"'
+    return f'<circle{ident} {size} fill="none" stroke="{INK}" stroke-width="1" stroke-dasharray="2 2"/>'
+
+
 def cone(x: float, y: float, size: float, *, filled: bool) -> str:
     """A cone: an open triangle at a corner of the field, filled at a zone or on a line."""
     wide, low = size * 1.05, y + size * 0.86
