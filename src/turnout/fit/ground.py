@@ -44,15 +44,18 @@ def footprint(practice: Practice, size_m: tuple[float, float] | None = None) -> 
     field = places[practice.ground[0].name]
     edges = {group.home.place for group in practice.groups if group.home.on_edge}
     boxes = [place_box(place) for place in places.values()]
-    boxes += [Box(*net_box(place, field)) for place in places.values() if has_net(place)]
+    goals = [place for place in places.values() if has_net(place)]
+    boxes += [Box(*net_box(goal, field)) for goal in goals]
     boxes += [grown(place_box(places[name]), EDGE_STRIP_M) for name in sorted(edges)]
-    boxes += [_line_box(group, places[group.home.place]) for group in practice.groups if group.waits and group.high]
+    boxes += [
+        _line_box(group, places[group.home.place], goals) for group in practice.groups if group.waits and group.high
+    ]
     return hull(boxes)
 
 
-def _line_box(group: Group, place: Place) -> Box:
+def _line_box(group: Group, place: Place, goals: list[Place]) -> Box:
     """The ground of a line of those who wait, as long as it may get."""
-    spots = waiting_line(place, group.home.behind or "south", group.high)
+    spots = waiting_line(place, group.home.behind or "south", group.high, goals)
     return hull([box_around(x=x, y=y, across=STANDING_M, up=STANDING_M) for x, y in spots])
 
 

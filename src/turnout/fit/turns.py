@@ -16,13 +16,10 @@ def turn_minutes(practice: Practice) -> float | None:
 
 
 def turning_groups(practice: Practice) -> tuple[str, ...]:
-    """Keys of the groups everybody takes a turn in: those who wait in line, and those a rule swaps with the next group
-    by the clock."""
+    """Keys of the groups everybody takes a turn in, because a rule swaps them with the next group by the clock."""
     sides = {who for who, _ in _swaps(practice.rules)}
     return tuple(
-        group.key
-        for group in practice.groups
-        if group.waits or group.side in sides or group.role in sides or group.key in sides
+        group.key for group in practice.groups if group.side in sides or group.role in sides or group.key in sides
     )
 
 

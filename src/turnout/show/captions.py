@@ -238,11 +238,8 @@ def _where(cast: Cast, player: int, t_s: float, event: PlayEvent | None) -> str:
         return " on the edge"
     if event is None:
         return ""
-    zones = [
-        place
-        for _, place in cast.setup.places[1:]
-        if place.kind != "list" and not place.is_line and _holds(place, event)
-    ]
+    areas = [place for _, place in cast.setup.places[1:] if place.kind in ("rectangle", "circle")]
+    zones = [place for place in areas if _holds(place, event)]
     return f" in {the(zones[0].name)}" if zones else ""
 
 

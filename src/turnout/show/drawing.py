@@ -63,6 +63,7 @@ class Mark:
     fixed: bool = False
     group: str = ""
     keeper: bool = False
+    waits: bool = False  # in a line off the field
 
     @property
     def label(self) -> str:

@@ -6,12 +6,14 @@ from functools import cached_property
 from math import cos, dist, hypot, pi, sin, sqrt
 
 from turnout.measure import YARD_M
+from turnout.practice.starts import IN_LINE_M
 from turnout.show.drawing import Area, Bar, Drawing, Mark, Point
 from turnout.show.settle import GAP_PX, Box, apart, disc_box, overlaps, text_width
 from turnout.show.symbols import KEEPER_PX
 
 RADIUS_LEAST_PX, RADIUS_MOST_PX = 6.0, 15.0
 CONES = ("corner cone", "line cone", "zone cone", "gate cone")
+BEAD_PX = 3.0
 NET_LEAST_PX = {"goal": 8.0, "small goal": 5.0}
 
 
@@ -43,14 +45,20 @@ class Frame:
     def cone_px(self) -> float:
         return min(5.2, max(3.4, self.radius_px * 0.46))
 
+    @property
+    def waiting_px(self) -> float:
+        """The radius of one who waits: a bead of a string, as large as the line has room for."""
+        return min(self.radius_px * 0.6, max(BEAD_PX, IN_LINE_M * self.px_per_m / 2 - 1))
+
     @cached_property
     def spots(self) -> list[Point]:
         """Where each mark of the drawing stands, pixels, in the drawing's order; the ball beside its holder."""
         settled = self._settled()
         taken = [disc_box(spot, self._reach(mark)) for mark, spot in zip(self.drawing.marks, settled, strict=True)]
+        nets = [self.bar_box(bar) for bar in self.drawing.bars if bar.kind != "gate"]
         for index, mark in enumerate(self.drawing.marks):
             if mark.kind == "ball" and mark.number is not None:
-                settled[index] = self._beside(mark.number, settled, taken[:index])
+                settled[index] = self._beside(mark.number, settled, [*nets, *taken[:index]])
         return settled
 
     def taken(self) -> list[Box]:
@@ -77,7 +85,7 @@ class Frame:
         marks = self.drawing.marks
         spots = [self._clear_of_line(mark) for mark in marks]
         radii = [0.0 if _held(mark) else self._reach(mark) for mark in marks]
-        fixed = [mark.kind != "player" or _stays(i, marks, spots, radii) for i, mark in enumerate(marks)]
+        fixed = [mark.kind != "player" or mark.waits or _stays(i, marks, spots, radii) for i, mark in enumerate(marks)]
         free = [i for i, mark in enumerate(marks) if not _held(mark)]
         cages = [self._cage(mark) for mark in marks]
         moved = apart(
@@ -92,6 +100,8 @@ class Frame:
         return spots
 
     def _reach(self, mark: Mark) -> float:
+        if mark.waits:
+            return self.waiting_px
         wide = self.radius_px + (KEEPER_PX if mark.keeper else 0.0)
         return {"player": wide, "ball": 4.6, "coach": 9.0}.get(mark.kind, self.cone_px)
 

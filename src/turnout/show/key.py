@@ -95,6 +95,8 @@ BARS: dict[BarKind, Draw] = {"goal": _goal(10.0), "small goal": _small_goal, "ga
 
 
 def _side(side: Side) -> Draw:
+    if side.fill == "open":
+        return lambda x, y: "".join(symbols.player(x + at, y, 3.2, side, None) for at in (2, 9, 16))
     return lambda x, y: symbols.player(x + 9, y, 8.6, side, None)
 
 

@@ -110,7 +110,7 @@ def player_marks(setup: Setup, sides: Sequence[Side], spots: Spots) -> tuple[Mar
 
 
 def _player(group: Group, spot: Point, side: Side, number: int) -> Mark:
-    return Mark("player", *spot, side, number, group.home.on_edge, group.key, group.keeper)
+    return Mark("player", *spot, side, number, group.home.on_edge, group.key, group.keeper, group.waits)
 
 
 def corner_cones(setup: Setup) -> tuple[Mark, ...]:

@@ -140,7 +140,7 @@ def _hash(text: str) -> str:
 
 
 def _data(stage: Stage, told: Sequence[Caption]) -> dict[str, Any]:
-    """What the script needs: times, pixels for players and balls, rings of balls in the air, sides, facing, captions."""
+    """What the script needs: times, pixels for players and balls, rings of balls in the air, sides, captions."""
     recording = stage.recording
     sides = [stage.sides.index(stage.cast.side_of(role)) for role in range(len(recording.roles))]
     people = range(recording.players_m.shape[1])

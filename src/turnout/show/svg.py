@@ -4,7 +4,7 @@ from zlib import crc32
 
 from turnout.measure import YARD_M
 from turnout.show import strokes, symbols
-from turnout.show.drawing import Area, Bar, Drawing, Line, Measure, Point
+from turnout.show.drawing import Area, Bar, Drawing, Line, Mark, Measure, Point
 from turnout.show.frame import Frame, frame_for, pads_px, radius_px, text_box
 from turnout.show.ink import EDGE, INK, INK_2, RULE, SHEET, WASH
 from turnout.show.key import key_block
@@ -172,7 +172,7 @@ def _things(frame: Frame, names: bool) -> list[str]:
     marks, spots = frame.drawing.marks, frame.spots
     lines, discs, taken = _lines(frame)
     drawn = [
-        symbols.player(*spot, frame.radius_px, mark.side, mark.number, keeper=mark.keeper)
+        _player(frame, mark, spot)
         for mark, spot in zip(marks, spots, strict=True)
         if mark.kind == "player" and mark.side
     ]
@@ -182,6 +182,11 @@ def _things(frame: Frame, names: bool) -> list[str]:
         if mark.kind != "player"
     ]
     return [*_links(frame), *lines, *(_names(frame, taken) if names else ()), *drawn, *things, *discs]
+
+
+def _player(frame: Frame, mark: Mark, spot: Point) -> str:
+    radius = frame.waiting_px if mark.waits else frame.radius_px
+    return symbols.player(*spot, radius, mark.side, mark.number, keeper=mark.keeper) if mark.side else ""
 
 
 def _lines(frame: Frame) -> tuple[list[str], list[str], list[Box]]:

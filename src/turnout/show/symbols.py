@@ -5,6 +5,7 @@ from math import hypot, sqrt
 from turnout.show.drawing import Mark
 from turnout.show.ink import INK, INK_2, INK_3, SANS, SHEET, Side, on
 
+NO_NET_PX = 16.0  # a goal drawn narrower than this is its frame alone
 THREAD_PX = 9.0  # threads of a net stand about this far apart
 KEEPER_PX, KEEPER_RIM_PX = 3.0, 1.3  # the ring round a keeper: off the mark, and its weight
 LETTER_ONLY_PX = 8.0  # below this radius a mark carries its letter without the number
@@ -35,8 +36,8 @@ def player(x: float, y: float, radius: float, side: Side, number: int | None, *,
 
 
 def _open(x: float, y: float, radius: float, side: Side, number: str) -> str:
-    words = side.letter + number
-    return _disc(x, y, radius, SHEET, 0.9, INK_3) + _name(x, y, _size(radius, words) * 0.9, words, INK_2)
+    """Who waits: one open disc of a string of them, without a letter, for they belong to no side yet."""
+    return _disc(x, y, radius, SHEET, 1.1, INK_2)
 
 
 def _disc(x: float, y: float, radius: float, fill: str, weight: float, ink: str = INK) -> str:
@@ -131,13 +132,16 @@ def goal(a: tuple[float, float], b: tuple[float, float], back: tuple[float, floa
     """A goal: a bracket behind its line, from post to post round the net, and a few threads of the net in it."""
     (ax, ay), (bx, by), (dx, dy) = a, b, back
     frame = f"M{ax:.1f} {ay:.1f}L{ax + dx:.1f} {ay + dy:.1f}L{bx + dx:.1f} {by + dy:.1f}L{bx:.1f} {by:.1f}"
-    threads = max(2, round(hypot(bx - ax, by - ay) / THREAD_PX))
+    wide = hypot(bx - ax, by - ay)
+    small = wide < NO_NET_PX
+    threads = 1 if small else max(2, round(wide / THREAD_PX))
     shares = [step / threads for step in range(1, threads)]
     net = "".join(f"M{ax + (bx - ax) * s:.1f} {ay + (by - ay) * s:.1f}l{dx:.1f} {dy:.1f}" for s in shares)
-    net += f"M{ax + dx * 0.5:.1f} {ay + dy * 0.5:.1f}L{bx + dx * 0.5:.1f} {by + dy * 0.5:.1f}"
-    posts = "".join(_disc(x, y, 2.1, INK, 0.0) for x, y in (a, b))
-    thin = f'<path d="{net}" stroke="{INK_3}" stroke-width="0.7" fill="none"/>'
-    return f'{thin}<path d="{frame}" stroke="{INK}" stroke-width="2" fill="none" stroke-linejoin="round"/>{posts}'
+    net += "" if small else f"M{ax + dx * 0.5:.1f} {ay + dy * 0.5:.1f}L{bx + dx * 0.5:.1f} {by + dy * 0.5:.1f}"
+    posts = "".join(_disc(x, y, 1.4 if small else 2.1, INK, 0.0) for x, y in (a, b))
+    thin = f'<path d="{net}" stroke="{INK_3}" stroke-width="0.7" fill="none"/>' if net else ""
+    paint = f'stroke="{INK}" stroke-width="{1.4 if small else 2}" fill="none" stroke-linejoin="round"'
+    return f'{thin}<path d="{frame}" {paint}/>{posts}'
 
 
 def gate(a: tuple[float, float], b: tuple[float, float]) -> str:

@@ -9,7 +9,7 @@ from turnout.club.tonight import Tonight
 from turnout.fit.model import Fitted, FittedPart
 from turnout.layout.model import Layout, PartLayout
 from turnout.measure import PACE_M, YARD_M, yards
-from turnout.practice.model import Place, PlaceDef, Practice, Question
+from turnout.practice.model import LINES, Place, PlaceDef, Practice, Question
 from turnout.practice.nets import has_net
 from turnout.practice.setup import Setup
 from turnout.practice.units import balls_for
@@ -104,7 +104,8 @@ def part_view(
         ground=space_drawing(part, tonight.space, laid, own=tonight.kit.own),
         sides=tuple(_side(side, part) for side in sides),
         sizes=_sizes(setup),
-        people=_people(setup, sides),
+        people=(*_people(setup, sides), *_places(setup, sides, lines=True)),
+        brief=(*_people(setup, sides), *_places(setup, sides, lines=False)),
         rules=_rules(setup, sides),
         rota=_rota(part, rota, sides, tonight, names) if rota else None,
         forecast=_forecast(forecast, fitted.session.parts[part.index].success),
@@ -149,20 +150,24 @@ def retold(line: str, fitted: Fitted) -> str:
 
 
 def _people(setup: Setup, sides: Sequence[Side]) -> tuple[str, ...]:
-    """Who is where, then each place but the first that has a size of its own, goals and gates that are alike as one."""
+    """Who is where."""
+    from turnout.practice.sentences import people_sentences
+
+    return tuple(people_sentences(setup, side_words(sides)))
+
+
+def _places(setup: Setup, sides: Sequence[Side], *, lines: bool) -> tuple[str, ...]:
+    """Each place but the first that has a size of its own; with `lines` goals and gates too, those alike as one."""
     from turnout.practice.line_sentences import listed_lines, told_by_list
-    from turnout.practice.sentences import ground_sentences, people_sentences
+    from turnout.practice.sentences import ground_sentences
 
     words = side_words(sides)
     definitions = setup.practice.ground
     told = zip(definitions, ground_sentences(setup, words), strict=True)
     spoken_for, lists = told_by_list(setup), listed_lines(setup.practice)
-    places = [
-        text
-        for place, text in list(told)[1:]
-        if place.name in lists or (place.kind != "list" and place.name not in spoken_for)
-    ]
-    return (*people_sentences(setup, words), *places)
+    hidden = spoken_for if lines else {place.name for place in definitions if place.kind in LINES}
+    shown = {place.name for place in definitions[1:] if place.kind != "list" and place.name not in hidden}
+    return tuple(text for place, text in told if place.name in shown or (lines and place.name in lists))
 
 
 def _rules(setup: Setup, sides: Sequence[Side]) -> tuple[str, ...]:
