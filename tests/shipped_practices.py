@@ -7,7 +7,7 @@ from turnout.practice.read import read_practice
 from turnout.practice.setup import Setup
 from turnout.practice.shelf import practice_files
 
-KEYS = ("gull-square", "harbour-square", "breakwater")
+KEYS = ("gull-square", "harbour-square", "breakwater", "lock-gates", "four-coves", "open-water")
 
 
 @cache

@@ -124,14 +124,29 @@ def test_a_keeper_starts_in_front_of_the_goal_and_outfield_players_in_their_half
     assert starts(setup_of(match(tmp_path), without))["blue keeper"] == ()
 
 
-def test_those_who_wait_stand_in_a_line_off_the_field(tmp_path) -> None:  # type: ignore[no-untyped-def]
+def test_those_who_wait_stand_in_a_line_off_the_field_beside_the_goal(tmp_path) -> None:  # type: ignore[no-untyped-def]
+    beside = 8 * 0.3048 + 2.0  # half of 16 ft, and out of the way of shots
     read = match(tmp_path)
     first, second = starts(setup_of(read))["waiting"]
-    assert first == pytest.approx((0, -20 * YD - 1.5)) and second == pytest.approx((0, -20 * YD - 2.7))
+    assert first == pytest.approx((beside, -20 * YD - 1.5)) and second == pytest.approx((beside, -20 * YD - 2.7))
     group = read.group("waiting")
     assert group.waits and not read.group("amber outfield").waits
     assert read.groups.index(group) not in at_home(read)
     assert footprint(read).y0 == pytest.approx(-20 * YD - 1.5 - 5 * 1.2 - 0.5)  # room for the most who may wait
+
+
+def test_without_a_goal_there_they_stand_behind_the_middle(tmp_path) -> None:  # type: ignore[no-untyped-def]
+    west = MATCH.replace("behind the south end", "behind the west side")
+    first, second = starts(setup_of(read_practice(written(tmp_path, west))))["waiting"]
+    assert first == pytest.approx((-15 * YD - 1.5, 0)) and second == pytest.approx((-15 * YD - 2.7, 0))
+
+
+def test_no_more_stand_in_line_than_may_wait(tmp_path) -> None:  # type: ignore[no-untyped-def]
+    many = MATCH.replace("waiting: 2 (0-6)", "waiting: 3 (0-6)")
+    found = [p for p in check_file(written(tmp_path, many)) if p.severity == "error"]
+    assert [problem.line for problem in found] == [11] and "waiting at most" in found[0].expected
+    more = many + "arrange:\n  waiting at most: 3\n"
+    assert not [p for p in check_file(written(tmp_path, more)) if p.severity == "error"]
 
 
 def test_units_share_out_evenly() -> None:

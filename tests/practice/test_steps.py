@@ -1,6 +1,7 @@
 """Steps: what they change, how they combine, and how contradicting ones are answered."""
 
 import pytest
+from shipped_practices import KEYS
 
 from turnout.practice.read import read_practice
 from turnout.practice.shelf import SHELF
@@ -12,7 +13,7 @@ def practice(key: str):  # type: ignore[no-untyped-def]
     return read_practice(SHELF / key / "practice.yaml")
 
 
-@pytest.mark.parametrize("key", ["gull-square", "harbour-square", "breakwater"])
+@pytest.mark.parametrize("key", KEYS)
 def test_every_shipped_step_can_be_taken_alone(key: str) -> None:
     read = practice(key)
     for step in read.steps:

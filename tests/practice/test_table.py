@@ -1,6 +1,7 @@
 """Sentences as rows: the shapes that play, fit and study rely on."""
 
 import pytest
+from shipped_practices import KEYS
 
 from turnout.practice.meaning import rule_rows, table
 from turnout.practice.model import Rule, Source
@@ -9,8 +10,6 @@ from turnout.practice.read import read_practice
 from turnout.practice.rules import parse_rule
 from turnout.practice.shelf import SHELF
 from turnout.practice.table import Act, Event, Passes, Where, While, Who
-
-KEYS = ("gull-square", "harbour-square", "breakwater")
 
 
 def practice(key: str):  # type: ignore[no-untyped-def]

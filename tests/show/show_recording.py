@@ -13,8 +13,11 @@ def setup():
     return square_setup(2, 2, 16)
 
 
-def recording(events=None, roles=None):
-    """Everybody drifts east; player 3 (amber edge 1) and player 1 change roles at four seconds."""
+def recording(events=None, roles=None, height_m=0.0):
+    """Everybody drifts east; player 3 (amber edge 1) and player 1 change roles at four seconds.
+
+    The ball is at player 0's feet, `height_m` above the ground from four to five seconds.
+    """
     t = np.arange(0, SECONDS + 1e-9, 1 / RATE)
     base = np.array([(-4.0, -4.0), (4.0, 4.0), (0.0, 0.0), (-3.0, 7.8), (3.0, 7.8), (7.8, 2.0), (7.8, -2.0)])
     players = base[None, :, :] + np.stack([t * 0.2, np.zeros_like(t)], axis=1)[:, None, :]
@@ -23,8 +26,9 @@ def recording(events=None, roles=None):
     role[t >= 4.0, 1] = 2
     facing = np.zeros_like(players)
     facing[..., 1] = 1.0
+    high = np.where((t >= 4.0) & (t <= 5.0), height_m, 0.0)
     holder = np.zeros(len(t), dtype=int)
-    balls = np.concatenate([players[:, :1, :], np.zeros((len(t), 1, 1))], axis=2)
+    balls = np.concatenate([players[:, :1, :], high[:, None, None]], axis=2)
     return Recording(
         seed=7,
         roles=("amber inside", "blue inside", "amber edge", "blue edge"),

@@ -9,6 +9,7 @@ from turnout.practice.ground import setup_of
 from turnout.practice.read import read_practice
 from turnout.practice.shelf import practice_files
 from turnout.show.captions import Cast, captions
+from turnout.show.following import followed, of_ball
 from turnout.show.ink import sides_of
 
 SIDES = sides_of(setup().practice, bibs=(("amber", "yellow"), ("blue", "blue")))
@@ -86,7 +87,8 @@ def test_every_shelf_practice_can_be_told(key):
     window = record(made, age=12, level="learning", seed=3, window=(5.0, 30.0))
     sides = sides_of(practice, bibs=(("amber", "yellow"), ("blue", "blue"), ("neutral", "black")))
     sentences = captions(window, made, sides)
-    passes = sum(event.kind == "pass" for event in window.events)
+    told = of_ball(followed(window.events, Cast(window, made, sides)), window.events, Cast(window, made, sides))
+    passes = sum(event.kind == "pass" for event in told)
     assert sum(caption.kind == "pass" for caption in sentences) == passes > 0
     labels = {f"{side.letter}{n}" for side in sides for n in range(1, 30)}
     for caption in sentences:

@@ -3,6 +3,7 @@
 from turnout.club.tonight import Space
 from turnout.evening.fits import FittedEvening
 from turnout.fit.model import Copy, FittedPart
+from turnout.fit.words import group_counts
 from turnout.show.ink import sides_of
 from turnout.show.strips import AXES, Axis
 from turnout.show.view import retold, told_tonight
@@ -51,7 +52,7 @@ def blocks_text(blocks: tuple[float, ...]) -> str:
 def copy_text(copy: Copy, own: str | None) -> str:
     """'4 amber inside, 3 blue inside on 16 x 16 yd', in the colours of this copy."""
     practice = copy.setup.practice
-    roles = ", ".join(f"{count} {role}" for role, count in copy.setup.counts if count)
+    roles = ", ".join(group_counts(copy))
     roles = told_tonight(roles, practice, sides_of(practice, bibs=copy.bibs, own=own))
     field = copy.setup.field
     waiting = f"; {players(copy.waiting)} waiting" if copy.waiting else ""

@@ -38,7 +38,7 @@ def set_up(practice: Practice, players: int | None) -> Setup:
 
     if players is None:
         return setup_of(practice)
-    mixes = role_table(practice.groups)
+    mixes = role_table(practice.groups, practice.arrange.waiting_at_most)
     if players not in mixes:
         able = sorted(mixes)
         words = f"{practice.name} takes {able[0]} to {able[-1]} players in one copy; `turnout fit` lays several"

@@ -7,7 +7,7 @@ from itertools import product
 from math import ceil
 
 from turnout.fit import prices
-from turnout.fit.roles import Mix, designed_mix, role_table
+from turnout.fit.roles import Mix, designed_mix, in_line, role_table
 from turnout.practice.model import Practice
 
 MOST_COPIES = 12
@@ -42,7 +42,7 @@ def arrangements(practice: Practice, players: int, adults: int | None, minutes: 
 
 def most_copies(practice: Practice, players: int, adults: int | None) -> int:
     """Copies the players and the adults allow: one more than the adults look after, at a price; unknown: no limit."""
-    table = role_table(practice.groups)
+    table = role_table(practice.groups, practice.arrange.waiting_at_most)
     by_players = min(MOST_COPIES, players // max(1, min(table)))
     return by_players if adults is None else min(by_players, adults * practice.arrange.copies_per_adult + 1)
 
@@ -68,7 +68,7 @@ def _dressed(
     practice: Practice, numbers: tuple[int, ...], waiting: int, adults: int | None, minutes: float
 ) -> list[Arrangement]:
     """The arrangements of these numbers: one per choice of mix for each different number."""
-    table = role_table(practice.groups)
+    table = role_table(practice.groups, practice.arrange.waiting_at_most)
     different = sorted(set(numbers), reverse=True)
     if any(number not in table for number in different):
         return []
@@ -80,7 +80,11 @@ def _dressed(
     for choice in product(*(table[number][:kept] for number in different)):
         mix_of = dict(zip(different, choice, strict=True))
         mixes = tuple(mix_of[number] for number in numbers)
+        lines = [in_line(practice.groups, mix.counts) for mix in mixes]
+        if any(line + more > practice.arrange.waiting_at_most for line, more in zip(lines, share, strict=True)):
+            continue
         total = price + sum(mix.price for mix in mixes) + prices.ADULTS_STRETCHED * over
+        total += prices.WAITING * sum(lines) * minutes
         found.append(Arrangement(mixes, share, total, over))
     return found
 

@@ -8,6 +8,8 @@ from turnout.fit.model import Copy
 from turnout.fit.roles import designed_mix
 from turnout.fit.words import figure, number_word, plural
 from turnout.practice.ground import setup_of
+from turnout.practice.model import Group
+from turnout.practice.units import counted
 from turnout.session.model import Part
 
 AREA_SEEN = 0.10  # a tenth more or less room is seen; less is the same to a coach and not worth a line (own choice)
@@ -41,13 +43,20 @@ def _roles(part: Part, copies: tuple[Copy, ...]) -> list[str]:
     written = dict(zip((group.key for group in groups), designed_mix(groups), strict=True))
     lines = []
     for copy in copies:
-        changed = [
-            f"{count} {key} instead of {written[key]}" for key, count in copy.setup.counts if count != written[key]
-        ]
+        now = dict(copy.setup.counts)
+        changed = [_instead(group, now[group.key], written[group.key]) for group in groups]
+        changed = [words for words in changed if words]
         if changed:
             players = f"{copy.setup.players} players instead of {sum(written.values())}: "
             lines.append(f"{players if copy.setup.players != sum(written.values()) else ''}{', '.join(changed)}.")
     return list(dict.fromkeys(lines))
+
+
+def _instead(group: Group, now: int, written: int) -> str:
+    """'5 amber instead of 4', '7 pairs instead of 6'; empty when the number is the written one."""
+    if now == written:
+        return ""
+    return f"{counted(group, now)} instead of {written // group.of}"
 
 
 def _unequal(copies: tuple[Copy, ...]) -> list[str]:

@@ -8,6 +8,7 @@ from turnout.fit.model import Copy
 from turnout.fit.roles import designed_mix
 from turnout.practice.ground import places_of
 from turnout.practice.model import LINES, Group, Place, Practice
+from turnout.practice.nets import has_net, net_box
 from turnout.practice.setup import Setup
 from turnout.practice.starts import waiting_line
 from turnout.shapes.boxes import Box, box_around, grown, hull, inside, turned, turned_point
@@ -37,18 +38,24 @@ def at_home(practice: Practice) -> tuple[int, ...]:
 
 
 def footprint(practice: Practice, size_m: tuple[float, float] | None = None) -> Box:
-    """The box a copy needs, in the practice's own metres: every place, and a strip where players stand on an edge."""
+    """The box a copy needs, in the practice's own metres: every place, nets, lines of those who wait, and a strip
+    where players stand on an edge."""
     places = dict(places_of(practice, size_m))
+    field = places[practice.ground[0].name]
     edges = {group.home.place for group in practice.groups if group.home.on_edge}
     boxes = [place_box(place) for place in places.values()]
+    goals = [place for place in places.values() if has_net(place)]
+    boxes += [Box(*net_box(goal, field)) for goal in goals]
     boxes += [grown(place_box(places[name]), EDGE_STRIP_M) for name in sorted(edges)]
-    boxes += [_line_box(group, places[group.home.place]) for group in practice.groups if group.waits and group.high]
+    boxes += [
+        _line_box(group, places[group.home.place], goals) for group in practice.groups if group.waits and group.high
+    ]
     return hull(boxes)
 
 
-def _line_box(group: Group, place: Place) -> Box:
+def _line_box(group: Group, place: Place, goals: list[Place]) -> Box:
     """The ground of a line of those who wait, as long as it may get."""
-    spots = waiting_line(place, group.home.behind or "south", group.high)
+    spots = waiting_line(place, group.home.behind or "south", group.high, goals)
     return hull([box_around(x=x, y=y, across=STANDING_M, up=STANDING_M) for x, y in spots])
 
 

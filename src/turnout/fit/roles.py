@@ -19,10 +19,15 @@ class Mix:
 
 
 @lru_cache(maxsize=256)
-def role_table(groups: tuple[Group, ...]) -> dict[int, tuple[Mix, ...]]:
-    """Number of players -> the mixes worth keeping: the best, and those nearly as good (they may dress better)."""
+def role_table(groups: tuple[Group, ...], waiting_at_most: int | None = None) -> dict[int, tuple[Mix, ...]]:
+    """Number of players -> the mixes worth keeping: the best, and those nearly as good (they may dress better).
+
+    waiting_at_most: players who may stand in line; mixes with more are left out.
+    """
     found: dict[int, list[Mix]] = {}
     for counts in allowed_counts(groups):
+        if waiting_at_most is not None and in_line(groups, counts) > waiting_at_most:
+            continue
         mix = Mix(counts, mix_price(groups, counts))
         found.setdefault(sum(counts), []).append(mix)
     return {players: _near_best(mixes) for players, mixes in sorted(found.items())}
@@ -37,6 +42,11 @@ def allowed_counts(groups: tuple[Group, ...]) -> Iterator[tuple[int, ...]]:
         for group in tied:
             counts[group.key] = tied_count(group, counts)
         yield tuple(counts[group.key] for group in groups)
+
+
+def in_line(groups: tuple[Group, ...], counts: tuple[int, ...]) -> int:
+    """Players who stand in a line until it is their turn."""
+    return sum(count for group, count in zip(groups, counts, strict=True) if group.waits)
 
 
 def tie_order(groups: tuple[Group, ...]) -> list[Group]:

@@ -55,7 +55,7 @@ def _blocks(practice: Practice) -> str:
 
 
 def _numbers(practice: Practice, players: int) -> str:
-    table = role_table(practice.groups)
+    table = role_table(practice.groups, practice.arrange.waiting_at_most)
     low, high = min(table), max(table)
     waiting = practice.arrange.waiting_at_most
     return (

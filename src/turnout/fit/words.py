@@ -3,6 +3,7 @@
 from turnout.fit.model import Copy, FittedPart
 from turnout.measure import UNITS_M
 from turnout.practice.model import Practice
+from turnout.practice.units import counted
 
 _NUMBERS = ("no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve")
 
@@ -38,7 +39,13 @@ def size_words(practice: Practice, across_m: float, up_m: float) -> str:
 
 def counts_words(copy: Copy) -> str:
     """'4 amber inside, 3 blue inside, 3 amber edge and 3 blue edge'."""
-    return joined([f"{count} {key}" for key, count in copy.setup.counts if count])
+    return joined(group_counts(copy))
+
+
+def group_counts(copy: Copy) -> list[str]:
+    """Each group that somebody is in with its number: '4 amber inside', '6 pairs'."""
+    setup = copy.setup
+    return [counted(group, setup.count(group.key)) for group in setup.practice.groups if setup.count(group.key)]
 
 
 def copies_words(part: FittedPart) -> str:

@@ -11,6 +11,7 @@ from math import dist
 from turnout.fit.ground import in_space, place_box
 from turnout.fit.model import Copy
 from turnout.practice.model import GOALS, Place
+from turnout.practice.nets import ends, has_net
 from turnout.shapes.boxes import NEAR_M
 from turnout.shapes.spacing import Point, along, apart, round_circle, sides
 
@@ -35,7 +36,9 @@ def cones_of(copy: Copy) -> list[Cone]:
     zones = [place for _, place in copy.setup.places[1:] if place.kind not in ("list", *GOALS)]
     corners, _ = _outline(field)
     zone = apart(corners + [point for place in zones for point in _zone_points(place, field)], by=CLEAR_M)
-    line = apart(zone + _between(field, zone), by=CLEAR_M)[len(zone) :]
+    posts = [end for _, place in copy.setup.places if has_net(place) for end in ends(place)]
+    stops = zone + posts
+    line = apart(stops + _between(field, stops), by=CLEAR_M)[len(stops) :]
     kinds = [("corner cone", corners), ("zone cone", zone[len(corners) :]), ("line cone", line)]
     return [Cone(kind, *_rounded(in_space(copy, *point))) for kind, points in kinds for point in points]
 
@@ -48,7 +51,7 @@ def _zone_points(zone: Place, field: Place) -> list[Point]:
 
 
 def _between(field: Place, standing: list[Point]) -> list[Point]:
-    """Cones on the field's long sides, even between those that stand on the side already."""
+    """Cones on the field's long sides, even between what stands on the side already: cones, and the posts of goals."""
     found = []
     for start, end in [] if field.kind == "circle" else sides(place_box(field)):
         if dist(start, end) > CORNERS_ONLY_M:

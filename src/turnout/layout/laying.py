@@ -8,6 +8,8 @@ from turnout.fit.words import joined, plural
 from turnout.layout.cones import Cone, cones_of
 from turnout.layout.heaps import heaps_of
 from turnout.layout.model import Item, Layout, PartLayout
+from turnout.practice.nets import has_net
+from turnout.practice.units import balls_for
 
 SAME_SPOT_M = 0.3  # a cone this near to where one is wanted stays
 
@@ -93,7 +95,15 @@ def _kit(fitted: Fitted, most: Counter[str]) -> tuple[tuple[str, int], ...]:
     """What the evening needs: most cones laid at once, most bibs worn at once, most balls."""
     cones = [(f"{colour} cones", count) for colour, count in sorted(most.items())]
     bibs = [(f"{colour} bibs", count) for colour, count in sorted(_bibs_worn(fitted).items())]
-    return (*cones, *bibs, ("balls", _balls(fitted)))
+    return (*cones, *bibs, *_goals(fitted), ("balls", _balls(fitted)))
+
+
+def _goals(fitted: Fitted) -> list[tuple[str, int]]:
+    """Goals of each kind, most at once: 'goals', 'small goals'."""
+    most = Counter[str]()
+    for part in fitted.parts:
+        most |= Counter(f"{place.kind}s" for copy in part.copies for _, place in copy.setup.places if has_net(place))
+    return sorted(most.items())
 
 
 def _bibs_worn(fitted: Fitted) -> Counter[str]:
@@ -110,8 +120,13 @@ def _bibs_worn(fitted: Fitted) -> Counter[str]:
 
 
 def _balls(fitted: Fitted) -> int:
-    """Balls of the part that needs most: the practice's number for each copy."""
-    return max((sum(copy.setup.practice.balls for copy in part.copies) for part in fitted.parts), default=0)
+    """Balls of the part that needs most."""
+    return max((_balls_of(part) for part in fitted.parts), default=0)
+
+
+def _balls_of(part: FittedPart) -> int:
+    """The practice's number for each copy; where many are in play at once, as many as are."""
+    return sum(balls_for(copy.setup) for copy in part.copies)
 
 
 def _short(fitted: Fitted, most: Counter[str]) -> tuple[str, ...]:
@@ -132,7 +147,9 @@ def _balls_short(fitted: Fitted) -> list[str]:
     wanted, there = _balls(fitted), fitted.tonight.kit.balls
     if wanted <= there:
         return []
-    part = max(fitted.parts, key=lambda part: len(part.copies) * part.copies[0].setup.practice.balls)
-    practice = part.copies[0].setup.practice
+    part = max(fitted.parts, key=_balls_of)
+    name = part.copies[0].setup.practice.name
+    each = {balls_for(copy.setup) for copy in part.copies}
     areas = plural(len(part.copies), "area")
-    return [f"{practice.name}: {there} balls for {areas}, {wanted} would be {practice.balls} at each."]
+    told = f"{each.pop()} at each" if len(each) == 1 else "one for each in play"
+    return [f"{name}: {there} balls for {areas}, {wanted} would be {told}."]

@@ -233,6 +233,15 @@ def other_sides(practice: Practice, rows: tuple[Row, ...]) -> Iterator[Finding]:
             yield row.source, f"there is no other side: {playing[0]} play each with their own ball", "error"
 
 
+def long_lines(practice: Practice, rows: tuple[Row, ...]) -> Iterator[Finding]:
+    """More who stand in line as designed than the practice lets wait."""
+    lines = [group for group in practice.groups if group.waits]
+    most, standing = practice.arrange.waiting_at_most, sum(group.count for group in lines)
+    if lines and lines[0].source and standing > most:
+        said = f"{standing} stand in line, and “waiting at most” under arrange is {most}"
+        yield lines[0].source, f"{said}; let fewer stand or more wait", "error"
+
+
 def unused_places(practice: Practice, rows: tuple[Row, ...]) -> Iterator[Finding]:
     """Places that no person, sentence, step or other place uses."""
     used = {practice.ground[0].name} | {group.home.place for group in practice.groups}
@@ -266,5 +275,5 @@ LINE_ACTS: dict[str, frozenset[str]] = {
 }
 CHECKS: tuple[Check, ...] = (
     said_twice, two_restarts, nothing_scores, unknown_groups, in_and_out, out_of_reach, too_few, in_without_out,
-    edge_of_list, in_a_line, one_after_another, lines_that_fit, homes_on_lines, other_sides, unused_places,
+    edge_of_list, in_a_line, one_after_another, lines_that_fit, homes_on_lines, other_sides, long_lines, unused_places,
 )  # fmt: skip

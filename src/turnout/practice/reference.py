@@ -61,7 +61,7 @@ FIXED = (
     "Whoever is at home in a goal is its keeper and starts half a metre in front of it.",
     "Many small sides share out their players evenly: 13 in pairs are one three and five pairs. Each has its own ball "
     "unless “balls in play” says otherwise, and brings its own ball back in by a dribble-in unless a sentence says so.",
-    "Those who wait stand in a line off the field, behind the middle of that side.",
+    "Those who wait stand in a line off the field, behind the middle of that side, or beside a goal that stands there.",
 )
 INTRO = """# The practice language
 

@@ -3,10 +3,12 @@
 from collections.abc import Mapping, Sequence
 
 from turnout.measure import yards
-from turnout.practice.model import Group, Place, PlaceDef, Practice
+from turnout.practice.line_sentences import line_sentence_words, lines_words, listed_lines
+from turnout.practice.model import LINES, Group, Place, PlaceDef, Practice
 from turnout.practice.names import COLOURS, names_of
 from turnout.practice.printing import one, print_rule, side_name, the, tonight_name
 from turnout.practice.setup import Setup
+from turnout.practice.units import counted as small_sides
 
 
 def rule_sentences(practice: Practice, sides: Mapping[str, str] | None = None) -> list[str]:
@@ -21,6 +23,10 @@ def people_sentences(setup: Setup, sides: Mapping[str, str] | None = None) -> li
     last: str | None = None
     for groups in by_home(setup):
         home = groups[0].home
+        if groups[0].keeper or groups[0].waits or groups[0].of > 1:
+            told.append(f"{special(setup, groups, sides or {}, named=seen(told, home.place))}.")
+            last = home.place
+            continue
         where = place_words(setup.place(home.place), home.on_edge, last == home.place, seen(told, home.place))
         role = groups[0].role if home.on_edge or groups[0].role != "inside" else ""
         told.append(f"{counted(setup, groups, role, sides or {})} {where}.")
@@ -34,8 +40,23 @@ def by_home(setup: Setup) -> list[list[Group]]:
     for group in setup.practice.groups:
         if setup.count(group.key):
             alone = "" if group.role or group.side in COLOURS else group.side
-            found.setdefault((group.home.place, group.home.on_edge, group.role or alone), []).append(group)
+            place = "" if group.keeper else group.home.place
+            found.setdefault((place, group.home.on_edge, group.role or alone), []).append(group)
     return list(found.values())
+
+
+def special(setup: Setup, groups: Sequence[Group], sides: Mapping[str, str], *, named: bool) -> str:
+    """Keepers, many small sides and those who wait: '6 pairs, each with a ball, inside a basin of 26 x 22 yd'."""
+    group, count = groups[0], setup.count(groups[0].key)
+    if group.keeper:
+        told = [f"1 {side_word(one, sides, adjective=True)} keeper in {the(one.home.place)}" for one in groups]
+        return " and ".join(told)
+    if group.waits:
+        end = "end" if group.home.behind in ("north", "south") else "side"
+        verb = "waits" if count == 1 else "wait"
+        return f"{count} {verb} behind the {group.home.behind} {end} of {the(group.home.place)}"
+    ball = ", each with a ball," if setup.practice.balls_in_play == "per unit" else ""
+    return f"{small_sides(group, count)}{ball} {place_words(setup.place(group.home.place), False, False, named)}"
 
 
 def counted(setup: Setup, groups: Sequence[Group], role: str, sides: Mapping[str, str]) -> str:
@@ -90,15 +111,19 @@ def trimmed(value: float) -> str:
 
 def ground_sentences(setup: Setup, sides: Mapping[str, str] | None = None) -> list[str]:
     """Every place with its size: 'Square: 16 yd.', 'North end: the 5 yd inside the north end of the pitch.'"""
-    told = []
+    told, listed = [], listed_lines(setup.practice)
     for definition in setup.practice.ground:
         words = ground_words(definition, setup.place(definition.name))
+        if found := listed.get(definition.name):
+            words = lines_words(found)
         told.append(f"{definition.name[:1].upper()}{definition.name[1:]}: {words}.")
     return told
 
 
 def ground_words(definition: PlaceDef, place: Place) -> str:
     """What a place is, at its size."""
+    if definition.kind in LINES:
+        return line_sentence_words(definition, place)
     if definition.kind == "list":
         return " and ".join(the(name) for name in definition.members)
     if definition.kind == "strip":

@@ -5,12 +5,14 @@ from collections.abc import Iterable
 
 from turnout.practice.meaning import table
 from turnout.practice.model import Direction, Group, Place
+from turnout.practice.nets import has_net
 from turnout.practice.setup import Setup
 from turnout.practice.table import Row
 from turnout.practice.units import unit_sizes
 
 Spot = tuple[float, float]
 CLEAR_M = 1.0  # a start spot stands this far clear of a place closed to it, own choice
+BESIDE_M = 2.0  # a line of those who wait stands this far from the post of a goal, own choice
 OFF_LINE_M, IN_LINE_M = 1.5, 1.2  # a line of those who wait: off the field, and from one to the next, own choice
 KEEPER_M = 0.5  # a keeper starts this far in front of the goal line, own choice
 UNITS_AT = 0.72  # of half the place: how far out small sides start, own choice
@@ -52,19 +54,32 @@ def starts(setup: Setup) -> dict[str, tuple[Spot, ...]]:
     return spots
 
 
-def waiting_line(place: Place, behind: Direction, number: int) -> tuple[Spot, ...]:
-    """Spots of those who wait: one behind the other straight back from the middle of a side, off the place."""
+def waiting_line(place: Place, behind: Direction, number: int, goals: Iterable[Place] = ()) -> tuple[Spot, ...]:
+    """Spots of those who wait: one behind the other straight back from the middle of a side, off the place; east or
+    north of a goal that stands there, out of the way of shots."""
     dx, dy = OUTWARD[behind]
-    reach = (abs(dx) * place.across_m + abs(dy) * place.up_m) / 2 + OFF_LINE_M
-    steps = [reach + index * IN_LINE_M for index in range(number)]
-    return tuple((place.x_m + dx * step, place.y_m + dy * step) for step in steps)
+    reach = (abs(dx) * place.across_m + abs(dy) * place.up_m) / 2
+    aside = _beside_goal(place.x_m + dx * reach, place.y_m + dy * reach, goals)
+    steps = [reach + OFF_LINE_M + index * IN_LINE_M for index in range(number)]
+    return tuple((place.x_m + dx * step + abs(dy) * aside, place.y_m + dy * step + abs(dx) * aside) for step in steps)
+
+
+def _beside_goal(x_m: float, y_m: float, goals: Iterable[Place]) -> float:
+    """How far from this point of a side a line clear of the goal there stands, m; 0 where there is none."""
+    there = [
+        goal
+        for goal in goals
+        if abs(goal.x_m - x_m) <= goal.across_m / 2 + BESIDE_M and abs(goal.y_m - y_m) <= goal.up_m / 2 + BESIDE_M
+    ]
+    return max((max(goal.across_m, goal.up_m) / 2 + BESIDE_M for goal in there), default=0.0)
 
 
 def _off_the_game(setup: Setup, group: Group) -> tuple[Spot, ...]:
     """Keepers in their goal, and those who wait."""
     if group.home.behind is None:
         return _in_goal(setup, group)
-    return waiting_line(setup.place(group.home.place), group.home.behind, setup.count(group.key))
+    goals = [place for _, place in setup.places if has_net(place)]
+    return waiting_line(setup.place(group.home.place), group.home.behind, setup.count(group.key), goals)
 
 
 def _in_goal(setup: Setup, group: Group) -> tuple[Spot, ...]:

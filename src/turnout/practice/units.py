@@ -1,6 +1,7 @@
 """Many small sides of one group (pairs, threes), and the balls in play at once."""
 
-from turnout.practice.model import Practice
+from turnout.practice.model import Group, Practice
+from turnout.practice.names import singular
 from turnout.practice.setup import Setup
 
 
@@ -15,16 +16,57 @@ def unit_sizes(players: int, of: int) -> tuple[int, ...]:
     return tuple(players // units + (unit < players % units) for unit in range(units))
 
 
+def units_in(setup: Setup) -> tuple[tuple[int, ...], ...]:
+    """The players of every small side, by number through all groups in the order of `people`."""
+    found: list[tuple[int, ...]] = []
+    first = 0
+    for group in setup.practice.groups:
+        count = setup.count(group.key)
+        at = first
+        for size in unit_sizes(count, group.of) if group.of > 1 else ():
+            found.append(tuple(range(at, at + size)))
+            at += size
+        first += count
+    return tuple(found)
+
+
 def balls_in_play(setup: Setup) -> int:
     """How many balls are in play at once."""
-    if setup.practice.balls_in_play == "per player":
-        return max(1, sum(setup.count(group.key) for group in setup.practice.groups if not group.waits))
+    return max(1, len(ball_holders(setup)))
+
+
+def ball_holders(setup: Setup) -> tuple[tuple[int, ...], ...]:
+    """For every ball its own players, by number; empty where one ball is for everybody."""
     if setup.practice.balls_in_play == "per unit":
-        sizes = [unit_sizes(setup.count(g.key), g.of) for g in setup.practice.groups if g.of > 1]
-        return max(1, sum(len(units) for units in sizes))
-    return 1
+        return units_in(setup)
+    if setup.practice.balls_in_play == "one":
+        return ()
+    counts = [(group.waits, setup.count(group.key)) for group in setup.practice.groups]
+    plays = [not waits for waits, count in counts for _ in range(count)]
+    return tuple((number,) for number, plays_on in enumerate(plays) if plays_on)
+
+
+def balls_for(setup: Setup) -> int:
+    """How many balls lie ready: the practice's number for one in play, else as many as are in play."""
+    return setup.practice.balls if setup.practice.balls_in_play == "one" else balls_in_play(setup)
 
 
 def units_side(practice: Practice) -> str | None:
     """The side that is many small sides, if there is one."""
     return next((group.side for group in practice.groups if group.of > 1), None)
+
+
+def counted(group: Group, players: int) -> str:
+    """A group's number as said: '4 amber inside', '6 pairs', '6 pairs (one of 3)', '1 three'."""
+    if group.of == 1:
+        return f"{players} {group.key}"
+    sizes = unit_sizes(players, group.of)
+    word = singular(group.side) if len(sizes) == 1 else group.side
+    larger = [size for size in sizes if size != group.of]
+    if not larger:
+        return f"{len(sizes)} {word}"
+    number = "all" if len(larger) == len(sizes) > 1 else NUMBERS.get(len(larger), str(len(larger)))
+    return f"{len(sizes)} {word} ({f'{number} ' if len(sizes) > 1 else ''}of {larger[0]})"
+
+
+NUMBERS = {1: "one", 2: "two", 3: "three", 4: "four"}

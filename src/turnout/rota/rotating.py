@@ -63,16 +63,17 @@ def _copy_rows(
 
 
 def task_of(copy: Copy, blocks: int) -> CopyTask:
-    """What has to be filled in a copy: its groups with players, who turns by rule, who waits."""
+    """What has to be filled in a copy: its groups with players, who turns by rule, who waits (those in line too)."""
     practice = copy.setup.practice
     groups = tuple(
         (group.key, group.side, group.role, count)
         for group, (_, count) in zip(practice.groups, copy.setup.counts, strict=True)
-        if count
+        if count and not group.waits
     )
+    in_line = sum(copy.setup.count(group.key) for group in practice.groups if group.waits)
     present = {key for key, _, _, _ in groups}
     turning = tuple(key for key in turning_groups(practice) if key in present)
-    return CopyTask(groups, turning, copy.waiting, blocks)
+    return CopyTask(groups, turning, copy.waiting + in_line, blocks)
 
 
 def _block(part: FittedPart, copies: list[tuple[CopyTask, list[str], Rows]], block: int) -> BlockPlaces:

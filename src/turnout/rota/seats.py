@@ -42,6 +42,8 @@ def _seats_of(number: int, copy: Copy) -> list[tuple[Seat, str | None]]:
     colours = dict(copy.bibs)
     groups = zip(copy.setup.practice.groups, copy.setup.counts, strict=True)
     found: list[tuple[Seat, str | None]] = [
-        ((number, group.side), colours.get(group.side, OWN)) for group, (_, count) in groups for _ in range(count)
+        ((number, None), None) if group.waits else ((number, group.side), colours.get(group.side, OWN))
+        for group, (_, count) in groups
+        for _ in range(count)
     ]
     return found + [((number, None), None)] * copy.waiting

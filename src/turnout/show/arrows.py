@@ -20,7 +20,7 @@ INSIDE = 0.4  # how much of the way to the middle a player coming in is drawn
 
 def ball_and_change(setup: Setup, marks: Sequence[Mark], rows: Sequence[Row]) -> tuple[Line, ...]:
     """The start's first pass, and the runs of the first change that follows a pass or a ball won."""
-    start = next((row for row in rows if row.do == "starts"), None)
+    start = next((row for row in rows if row.do == "starts" and row.when is None), None)
     holder = _holder(start.who, marks) if start else None
     if start is None or holder is None:
         return ()

@@ -1,94 +1,42 @@
 """The play told in sentences, from the log alone: nothing is said that was not recorded."""
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from math import dist
 
 from turnout.measure import YARD_M
 from turnout.play.recording import PlayEvent, Recording
-from turnout.practice.model import Group, Place
+from turnout.practice.model import Place
 from turnout.practice.printing import the
 from turnout.practice.setup import Setup
-from turnout.show.drawing import Point
-from turnout.show.ink import Side, is_neutral
-from turnout.show.words import listed
+from turnout.show.cast import Caption, Cast
+from turnout.show.following import followed, gate_between, of_ball
+from turnout.show.ink import Side
+from turnout.show.shots import shot
+from turnout.show.words import listed, number_word
 
 FIRST_TIME_S = 0.35  # a pass this soon after the ball arrived was played first time
 TUSSLE_S = 1.2  # tackles closer together than this are one fight for the ball
 LOOSE_TOUCH = 4.0  # the log's cause of a ball taken off a loose touch
 
 
-@dataclass(frozen=True)
-class Caption:
-    """One sentence of the telling: from when it holds, and the line of the ball it speaks of (metres), if any."""
-
-    t_s: float
-    text: str
-    line: tuple[Point, Point] | None = None
-    line_to_s: float = 0.0
-    kind: str = ""
-
-
-@dataclass(frozen=True)
-class Cast:
-    """Who is who in a recording: each player's letter and number at any moment."""
-
-    recording: Recording
-    setup: Setup
-    sides: tuple[Side, ...]
-
-    @property
-    def groups(self) -> tuple[Group, ...]:
-        return tuple(self.setup.practice.group(key) for key in self.recording.roles)
-
-    def side_of(self, role: int) -> Side:
-        """The side a role belongs to."""
-        group = self.groups[role]
-        return next(side for side in self.sides if side.side == group.side)
-
-    def role(self, player: int, t_s: float, *, after: bool = False) -> int:
-        """A player's role in the frame at a moment: the last one before it, or the first after it."""
-        times = self.recording.t_s
-        frame = int((times < t_s + 1e-6).sum()) - 1 + (1 if after else 0)
-        return int(self.recording.role[min(len(times) - 1, max(0, frame)), player])
-
-    def label(self, player: int, t_s: float) -> str:
-        """'A3' as the drawing shows it at that moment."""
-        return f"{self.side_of(self.role(player, t_s)).letter}{self.numbers[player]}"
-
-    @property
-    def numbers(self) -> tuple[int, ...]:
-        """Each player's number: as on the card, or through everybody when players change sides."""
-        first = [key for key, count in self.setup.counts for _ in range(count)]
-        sides = [self.setup.practice.group(key).side for key in first]
-        if self.changes_sides(sides):
-            return tuple(range(1, len(sides) + 1))
-        return tuple(sides[: i + 1].count(side) for i, side in enumerate(sides))
-
-    def changes_sides(self, sides: Sequence[str]) -> bool:
-        """Whether anybody is ever seen on another side than the one they began on."""
-        names = [group.side for group in self.groups]
-        return any(
-            names[role] != side for i, side in enumerate(sides) for role in set(self.recording.role[:, i].tolist())
-        )
-
-    def playing_side(self, number: int) -> str:
-        """The name of a side as the log numbers them: sides first, neutrals after."""
-        playing = [side for side in self.sides if not is_neutral(side.side)]
-        return (*playing, *(side for side in self.sides if is_neutral(side.side)))[number].name
-
-
 def captions(recording: Recording, setup: Setup, sides: Sequence[Side]) -> tuple[Caption, ...]:
     """The window told in order. sides: as the drawing shows them tonight."""
     cast = Cast(recording, setup, tuple(sides))
     events = [event for event in recording.events if event.kind != "journey end"]
-    told = list(_told(events, cast))
-    return (*_opening(cast, told), *told)
+    ball = followed(events, cast)
+    told = list(_told(of_ball(ball, events, cast), cast))
+    return (*_opening(cast, told, ball), *told)
 
 
-def _opening(cast: Cast, told: Sequence[Caption]) -> Iterator[Caption]:
-    """Who has the ball when the window opens."""
-    start, holder = float(cast.recording.t_s[0]), int(cast.recording.holder[0])
+def _opening(cast: Cast, told: Sequence[Caption], ball: int) -> Iterator[Caption]:
+    """Who has the ball when the window opens; of many balls, which one is followed."""
+    start, holder = float(cast.recording.t_s[0]), int(cast.recording.holders[0, ball])
+    if len(cast.teams) > 1:
+        mates = listed([cast.label(player, start) for player in cast.teams[ball]])
+        balls = number_word(len(cast.teams))
+        yield Caption(start, f"{balls.capitalize()} balls are in play; this follows {mates}.", kind="hold")
+        return
     if told and told[0].t_s - start < 0.3:
         return
     if holder >= 0:
@@ -105,17 +53,21 @@ def _told(events: Sequence[PlayEvent], cast: Cast) -> Iterator[Caption]:
         event = events[index]
         if event.kind == "pass":
             yield _pass(events, index, cast)
+        elif event.kind == "shot":
+            yield shot(events, index, cast)
+        elif event.kind in ("save", "block") and not _in_flight(events, index):
+            yield _stopped(event, cast)
         elif event.kind == "tackle":
             last = _end_of_tussle(events, index)
             yield _tackle(events, index, last, cast)
             index = last
-        elif event.kind == "cut out" and not _in_a_pass(events, index):
+        elif event.kind == "cut out" and not _in_flight(events, index):
             yield Caption(event.t_s, _cut_out(event, cast), kind="won")
         elif event.kind == "change":
             last = _same_moment(events, index)
             yield _change(events[index : last + 1], cast)
             index = last
-        elif event.kind in ("start", "score") or (event.kind == "out" and not _in_a_pass(events, index)):
+        elif event.kind in ("start", "score") or (event.kind == "out" and not _in_flight(events, index)):
             yield _plain(event, cast)
         index += 1
 
@@ -140,6 +92,10 @@ def _passed(
     meant = cast.label(sent.other, sent.t_s) if sent.other >= 0 else ""
     if end.kind == "out":
         return f"{who}{quick} passes{' towards ' + meant if meant else ''}, and it goes out."
+    if end.kind in ("save", "block"):
+        verb = "gathers" if end.kind == "save" else "blocks"
+        towards = f" towards {meant}" if meant else ""
+        return f"{who}{quick} passes{towards}; {cast.named(end.player, end.t_s)} {verb} it."
     if end.kind != "control":
         winner = cast.label(end.player, end.t_s)
         loose = end.value == LOOSE_TOUCH and end.other >= 0
@@ -152,7 +108,8 @@ def _passed(
     receiver = cast.label(end.player, end.t_s)
     yd = round(dist((sent.x_m, sent.y_m), (end.x_m, end.y_m)) / YARD_M)
     far = f", {yd} yd" if yd >= 2 else ""
-    where = _where(cast, end.player, end.t_s, end)
+    through = gate_between(cast, sent, end)
+    where = f"{f' through {the(through)}' if through else ''}{_where(cast, end.player, end.t_s, end)}"
     if meant and end.player != sent.other:
         text = f"{who}{quick} looks for {meant}, and {receiver} has it{where}{far}"
     else:
@@ -161,7 +118,10 @@ def _passed(
 
 
 def _in_a_row(events: Sequence[PlayEvent], index: int, end: PlayEvent, cast: Cast) -> str:
-    """The run so far, as the next arrival of the same side records it; nothing when play ended before that."""
+    """The run so far, as the next arrival of the same side records it; nothing when play ended before that, nor where
+    each small side has a ball that nobody takes from it."""
+    if cast.teams:
+        return ""
     for later in events[index + 1 :]:
         if later.t_s <= end.t_s + 1e-9:
             continue
@@ -175,15 +135,20 @@ def _in_a_row(events: Sequence[PlayEvent], index: int, end: PlayEvent, cast: Cas
 
 
 def _end_of_pass(events: Sequence[PlayEvent], index: int) -> PlayEvent | None:
-    ends = ("control", "cut out", "tackle", "out")
+    ends = ("control", "cut out", "tackle", "out", "save", "block")
     return next((event for event in events[index + 1 :] if event.kind in ends), None)
 
 
-def _in_a_pass(events: Sequence[PlayEvent], index: int) -> bool:
-    """Whether a ball won is already told in the sentence of the pass it ended."""
-    ends = ("pass", "control", "tackle", "cut out", "out", "start", "stop")
+def _in_flight(events: Sequence[PlayEvent], index: int, kicks: Sequence[str] = ("pass", "shot")) -> bool:
+    """Whether what happened to the ball is already told in the sentence of the kick it ended."""
+    ends = ("pass", "shot", "control", "tackle", "cut out", "out", "save", "block", "start", "stop", "score")
     before = next((event for event in reversed(events[:index]) if event.kind in ends), None)
-    return before is not None and before.kind == "pass"
+    return before is not None and before.kind in kicks
+
+
+def _stopped(event: PlayEvent, cast: Cast) -> Caption:
+    verb = "gathers" if event.kind == "save" else "blocks"
+    return Caption(event.t_s, f"{_capital(cast.named(event.player, event.t_s))} {verb} the ball.", kind="won")
 
 
 def _first_time(events: Sequence[PlayEvent], index: int) -> bool:
@@ -210,7 +175,7 @@ def _end_of_tussle(events: Sequence[PlayEvent], index: int) -> int:
 def _tackle(events: Sequence[PlayEvent], index: int, last: int, cast: Cast) -> Caption:
     first, end = events[index], events[last]
     winner = cast.label(end.player, end.t_s)
-    if _in_a_pass(events, index):
+    if _in_flight(events, index):
         return Caption(first.t_s, f"{winner} wins the ball.", kind="won")
     loser = cast.label(first.other, first.t_s) if first.other >= 0 else "the player with the ball"
     if last == index:
@@ -262,7 +227,9 @@ def _plain(event: PlayEvent, cast: Cast) -> Caption:
     if event.kind == "out":
         return Caption(event.t_s, f"The ball goes out{' off ' + who if who else ''}.", kind="out")
     sentence = f" (sentence {event.other})" if event.other > 0 else ""
-    return Caption(event.t_s, f"{cast.playing_side(event.side)} score {event.value:.0f}{sentence}.", kind="score")
+    mates = next((team for team in cast.teams if event.player in team), ())
+    scorers = listed([cast.label(player, event.t_s) for player in mates]) if mates else cast.playing_side(event.side)
+    return Caption(event.t_s, f"{scorers} score {event.value:.0f}{sentence}.", kind="score")
 
 
 def _where(cast: Cast, player: int, t_s: float, event: PlayEvent | None) -> str:
@@ -271,12 +238,17 @@ def _where(cast: Cast, player: int, t_s: float, event: PlayEvent | None) -> str:
         return " on the edge"
     if event is None:
         return ""
-    zones = [place for _, place in cast.setup.places[1:] if place.kind != "list" and _holds(place, event)]
+    areas = [place for _, place in cast.setup.places[1:] if place.kind in ("rectangle", "circle")]
+    zones = [place for place in areas if _holds(place, event)]
     return f" in {the(zones[0].name)}" if zones else ""
 
 
 def _holds(place: Place, event: PlayEvent) -> bool:
     return abs(event.x_m - place.x_m) <= place.across_m / 2 and abs(event.y_m - place.y_m) <= place.up_m / 2
+
+
+def _capital(words: str) -> str:
+    return words[:1].upper() + words[1:]
 
 
 def shifted(told: Sequence[Caption], start_s: float) -> tuple[Caption, ...]:

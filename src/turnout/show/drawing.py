@@ -7,7 +7,10 @@ from turnout.show.ink import Side
 
 Point = tuple[float, float]
 AreaKind = Literal["field", "zone", "space"]
-MarkKind = Literal["player", "ball", "corner cone", "line cone", "zone cone", "ball heap", "bib heap", "coach", "old"]
+MarkKind = Literal[
+    "player", "ball", "corner cone", "line cone", "zone cone", "gate cone", "ball heap", "bib heap", "coach", "old"
+]
+BarKind = Literal["goal", "small goal", "gate"]
 LineKind = Literal["ball", "run", "dribble", "shot"]
 
 
@@ -31,6 +34,24 @@ class Area:
 
 
 @dataclass(frozen=True)
+class Bar:
+    """A goal or gate: its line from one end to the other, and `back`, from the line to the back of its net."""
+
+    kind: BarKind
+    name: str
+    start: Point
+    end: Point
+    back: Point = (0.0, 0.0)
+
+    @property
+    def box(self) -> tuple[float, float, float, float]:
+        """West, south, east, north in metres, the net included."""
+        xs = [self.start[0], self.end[0], self.start[0] + self.back[0]]
+        ys = [self.start[1], self.end[1], self.start[1] + self.back[1]]
+        return min(xs), min(ys), max(xs), max(ys)
+
+
+@dataclass(frozen=True)
 class Mark:
     """Something that stands at a point. `fixed` marks keep it; others may make room by a few pixels."""
 
@@ -41,6 +62,8 @@ class Mark:
     number: int | None = None
     fixed: bool = False
     group: str = ""
+    keeper: bool = False
+    waits: bool = False  # in a line off the field
 
     @property
     def label(self) -> str:
@@ -83,6 +106,9 @@ class Drawing:
     sides: tuple[Side, ...] = ()
     numbered: bool = False  # the key explains the numbers on the lines
     limits: tuple[tuple[int, str], ...] = ()  # touches allowed, to whom: noted in the key
+    bars: tuple[Bar, ...] = ()
+    links: tuple[tuple[int, int], ...] = ()  # marks (by index) that belong together: the players of a pair
+    linked: str = ""  # what the key calls those: 'pair'
 
     @property
     def field(self) -> Area:

@@ -116,6 +116,7 @@ class PartView:
     waiting: int
     gave_way: tuple[str, ...]
     care: tuple[Caution, ...]
+    brief: tuple[str, ...] = ()  # people without the goals and gates, which the drawing shows; empty: as people
 
 
 @dataclass(frozen=True)

@@ -8,11 +8,11 @@ from turnout.play.recording import Recording
 from turnout.practice.setup import Setup
 from turnout.show import strokes, symbols
 from turnout.show.captions import Caption
-from turnout.show.drawing import Drawing, Line, Point
+from turnout.show.drawing import Drawing, Line, LineKind, Point
 from turnout.show.evening import PartView
 from turnout.show.ink import INK, RULE
 from turnout.show.key import Sign, key_block
-from turnout.show.replay import Stage, stage_for
+from turnout.show.replay import Stage, air_px, stage_for
 from turnout.show.settle import GAP_PX, apart, text_width
 from turnout.show.svg import element, ground_body
 from turnout.show.words import listed
@@ -31,7 +31,7 @@ class Moment:
 
     at_s: float
     text: str = ""
-    lines: tuple[tuple[Point, Point], ...] = ()
+    lines: tuple[tuple[LineKind, Point, Point], ...] = ()
     since_s: float | None = None
 
 
@@ -78,15 +78,19 @@ def even_strip(
 
 def _of_caption(caption: Caption) -> Moment:
     """The ground with everybody where the sentence ends: for a pass, as it arrives."""
-    lines = (caption.line,) if caption.line else ()
+    lines = (_kicked(caption, *caption.line),) if caption.line else ()
     return Moment(caption.line_to_s if caption.line else caption.t_s, caption.text, lines)
+
+
+def _kicked(caption: Caption, start: Point, end: Point) -> tuple[LineKind, Point, Point]:
+    return "shot" if caption.kind == "shot" else "ball", start, end
 
 
 def _since(stage: Stage, captions: Sequence[Caption], start: float | None, at: float) -> Moment:
     """What was told after one moment, up to another, with the balls on their way; with nothing told, who has it."""
     said = [] if start is None else [c.text for c in captions if start < c.t_s <= at]
     rolling = [c for c in captions if c.line and c.t_s <= at and c.line_to_s > (at if start is None else start)]
-    lines = tuple(c.line for c in rolling if c.line)
+    lines = tuple(_kicked(c, *c.line) for c in rolling if c.line)
     return Moment(at, " ".join(said or [_holding(stage, at)]), lines, start)
 
 
@@ -129,9 +133,9 @@ def _still(stage: Stage, moment: Moment, number: int, left: float) -> str:
     body = ground_body(stage.frame, names=False, measures=False)
     if moment.since_s is not None:
         body += _trails(stage, _frame(stage, moment.since_s), frame)
-    for line in moment.lines:
-        a, b = (stage.frame.at(*point) for point in line)
-        body += strokes.line("ball", *strokes.shortened(a, b, 0.0, stage.radius + 2))
+    for kind, start, end in moment.lines:
+        a, b = stage.frame.at(*start), stage.frame.at(*end)
+        body += strokes.line(kind, *strokes.shortened(a, b, 0.0, stage.radius + 2))
     rule = "" if number == 0 else f'<path d="M{left - GUTTER_PX / 2:.1f} 6V{stage.height:.1f}" stroke="{RULE}"/>'
     return f'{rule}<g transform="translate({left:.1f} 0)">{body}{_people(stage, frame)}</g>'
 
@@ -157,13 +161,20 @@ def _people(stage: Stage, frame: int) -> str:
     points = [stage.frame.at(*point) for point in recording.players_m[frame].tolist()]
     count = len(points)
     spots = apart(points, [radius] * count, [False] * count, gap=GAP_PX / 2)
-    drawn = [
-        symbols.player(*spot, radius, stage.cast.side_of(int(recording.role[frame, i])), stage.cast.numbers[i])
-        for i, spot in enumerate(spots)
-    ]
-    balls = [stage.frame.at(x, y) for x, y, _ in recording.balls_m[frame].tolist()]
-    clear = [_clear_of(spots, ball, radius + BALL_PX) for ball in balls]
-    return "".join(drawn) + "".join(symbols.ball(*ball, BALL_PX) for ball in clear)
+    tied = (strokes.shortened(spots[a], spots[b], radius, radius) for a, b in stage.links)
+    drawn = [symbols.link(*line) for line in tied]
+    drawn += [_person(stage, frame, player, spot, radius) for player, spot in enumerate(spots)]
+    for x_m, y_m, high_m in recording.balls_m[frame].tolist():
+        spot = _clear_of(spots, stage.frame.at(x_m, y_m), radius + BALL_PX)
+        drawn.append(symbols.ball_in_air(*spot, air_px(high_m)) if air_px(high_m) else "")
+        drawn.append(symbols.ball(*spot, BALL_PX))
+    return "".join(drawn)
+
+
+def _person(stage: Stage, frame: int, player: int, spot: Point, radius: float) -> str:
+    role = int(stage.recording.role[frame, player])
+    keeper = stage.cast.groups[role].keeper
+    return symbols.player(*spot, radius, stage.cast.side_of(role), stage.cast.numbers[player], keeper=keeper)
 
 
 def _clear_of(spots: Sequence[Point], ball: Point, reach: float) -> Point:
@@ -196,8 +207,9 @@ def _words(rows: Sequence[str], number: int, left: float, top: float) -> str:
 
 
 def _keyed(stage: Stage, moments: Sequence[Moment]) -> Drawing:
-    passes = (Line("ball", (0.0, 0.0), (1.0, 0.0)),) if any(moment.lines for moment in moments) else ()
-    return replace(stage.drawing, lines=passes, numbered=False, sides=stage.sides)
+    kinds = dict.fromkeys(kind for moment in moments for kind, _, _ in moment.lines)
+    lines = tuple(Line(kind, (0.0, 0.0), (1.0, 0.0)) for kind in kinds)
+    return replace(stage.drawing, lines=lines, numbered=False, sides=stage.sides)
 
 
 def _trail_sign(moments: Sequence[Moment]) -> tuple[Sign, ...]:

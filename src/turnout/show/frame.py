@@ -3,14 +3,18 @@
 from collections.abc import Sequence
 from dataclasses import dataclass
 from functools import cached_property
-from math import cos, dist, pi, sin, sqrt
+from math import cos, dist, hypot, pi, sin, sqrt
 
 from turnout.measure import YARD_M
-from turnout.show.drawing import Area, Drawing, Mark, Point
+from turnout.practice.starts import IN_LINE_M
+from turnout.show.drawing import Area, Bar, Drawing, Mark, Point
 from turnout.show.settle import GAP_PX, Box, apart, disc_box, overlaps, text_width
+from turnout.show.symbols import KEEPER_PX
 
 RADIUS_LEAST_PX, RADIUS_MOST_PX = 6.0, 15.0
-CONES = ("corner cone", "line cone", "zone cone")
+CONES = ("corner cone", "line cone", "zone cone", "gate cone")
+BEAD_PX = 3.0
+NET_LEAST_PX = {"goal": 8.0, "small goal": 5.0}
 
 
 @dataclass(frozen=True)
@@ -41,26 +45,47 @@ class Frame:
     def cone_px(self) -> float:
         return min(5.2, max(3.4, self.radius_px * 0.46))
 
+    @property
+    def waiting_px(self) -> float:
+        """The radius of one who waits: a bead of a string, as large as the line has room for."""
+        return min(self.radius_px * 0.6, max(BEAD_PX, IN_LINE_M * self.px_per_m / 2 - 1))
+
     @cached_property
     def spots(self) -> list[Point]:
         """Where each mark of the drawing stands, pixels, in the drawing's order; the ball beside its holder."""
         settled = self._settled()
         taken = [disc_box(spot, self._reach(mark)) for mark, spot in zip(self.drawing.marks, settled, strict=True)]
+        nets = [self.bar_box(bar) for bar in self.drawing.bars if bar.kind != "gate"]
         for index, mark in enumerate(self.drawing.marks):
             if mark.kind == "ball" and mark.number is not None:
-                settled[index] = self._beside(settled[mark.number], taken[:index])
+                settled[index] = self._beside(mark.number, settled, [*nets, *taken[:index]])
         return settled
 
     def taken(self) -> list[Box]:
         """The boxes marks stand in."""
         pairs = zip(self.drawing.marks, self.spots, strict=True)
-        return [disc_box(spot, self._reach(mark) + 1) for mark, spot in pairs]
+        nets = [self.bar_box(bar) for bar in self.drawing.bars]
+        return [*nets, *(disc_box(spot, self._reach(mark) + 1) for mark, spot in pairs)]
+
+    def back_px(self, bar: Bar) -> Point:
+        """From a goal's line to the back of its net, pixels, never too shallow to see."""
+        long = hypot(*bar.back)
+        if not long:
+            return 0.0, 0.0
+        deep = max(long * self.px_per_m, NET_LEAST_PX.get(bar.kind, 0.0))
+        return bar.back[0] / long * deep, -bar.back[1] / long * deep
+
+    def bar_box(self, bar: Bar) -> Box:
+        """A goal or gate's left, top, right, bottom in pixels, the net included."""
+        (ax, ay), (bx, by) = self.at(*bar.start), self.at(*bar.end)
+        dx, dy = self.back_px(bar)
+        return min(ax, ax + dx), min(ay, by, ay + dy), max(ax, bx, ax + dx), max(ay, by, ay + dy)
 
     def _settled(self) -> list[Point]:
         marks = self.drawing.marks
         spots = [self._clear_of_line(mark) for mark in marks]
         radii = [0.0 if _held(mark) else self._reach(mark) for mark in marks]
-        fixed = [mark.kind != "player" or _stays(i, marks, spots, radii) for i, mark in enumerate(marks)]
+        fixed = [mark.kind != "player" or mark.waits or _stays(i, marks, spots, radii) for i, mark in enumerate(marks)]
         free = [i for i, mark in enumerate(marks) if not _held(mark)]
         cages = [self._cage(mark) for mark in marks]
         moved = apart(
@@ -75,11 +100,16 @@ class Frame:
         return spots
 
     def _reach(self, mark: Mark) -> float:
-        return {"player": self.radius_px, "ball": 4.6, "coach": 9.0}.get(mark.kind, self.cone_px)
+        if mark.waits:
+            return self.waiting_px
+        wide = self.radius_px + (KEEPER_PX if mark.keeper else 0.0)
+        return {"player": wide, "ball": 4.6, "coach": 9.0}.get(mark.kind, self.cone_px)
 
     def _clear_of_line(self, mark: Mark) -> Point:
         """An edge player stands wholly outside the line, whatever the scale."""
         x, y = self.at(mark.x_m, mark.y_m)
+        if mark.keeper:
+            return self._off_its_line(mark, x, y)
         home = self._edge_of(mark) if mark.fixed and mark.kind == "player" else None
         if home is None:
             return x, y
@@ -93,6 +123,15 @@ class Frame:
         y = min(y, top - out) if y < top else max(y, bottom + out) if y > bottom else y
         return x, y
 
+    def _off_its_line(self, mark: Mark, x: float, y: float) -> Point:
+        """A keeper stands wholly in front of the goal line, so that the net stays in sight."""
+        cage = self._cage(mark)
+        reach = self._reach(mark) + 2
+        if cage is None:
+            return x, y
+        left, top, right, bottom = cage
+        return min(max(x, left + reach), right - reach), min(max(y, top + reach), bottom - reach)
+
     def _edge_of(self, mark: Mark) -> Area | None:
         """The field a mark stands just outside of."""
         fields = [area for area in self.drawing.areas if area.kind == "field"]
@@ -104,9 +143,9 @@ class Frame:
         small = min(inside, key=lambda area: area.across_m * area.up_m, default=None)
         return self.box(small) if small and small.shape == "rectangle" else None
 
-    def _beside(self, holder: Point, taken: Sequence[Box]) -> Point:
+    def _beside(self, number: int, settled: Sequence[Point], taken: Sequence[Box]) -> Point:
         """At the holder's feet on a free side, the middle of the field first, so that it stays on the sheet."""
-        reach = self.radius_px + 5.6
+        holder, reach = settled[number], self._reach(self.drawing.marks[number]) + 5.6
         field = next(area for area in self.drawing.areas if area.kind == "field")
         middle = self.at(field.x_m, field.y_m)
         around = [(holder[0] + reach * cos(a), holder[1] + reach * sin(a)) for a in (pi * n / 6 for n in range(12))]

@@ -1,14 +1,17 @@
 """The whole ground for a part: every copy where it lies, the cones a layout puts down, and the ground's own size."""
 
 from collections.abc import Iterator
+from dataclasses import replace
 
 from turnout.club.tonight import Space
 from turnout.fit.model import Copy, FittedPart
 from turnout.layout.model import PartLayout
 from turnout.measure import PACE_M
-from turnout.show.drawing import Area, Drawing, Mark, Measure, Point
+from turnout.practice.names import singular
+from turnout.practice.units import units_side
+from turnout.show.drawing import Area, Bar, Drawing, Mark, Measure, Point
 from turnout.show.ink import Side, sides_of
-from turnout.show.plan import Spots, corner_cones, player_marks, start_spots
+from turnout.show.plan import Spots, bars_of, corner_cones, given_cones, links_of, player_marks, start_spots
 from turnout.show.words import number_word, paces_text, players, size_yards, yards_text
 
 CONES = ("corner cone", "line cone", "zone cone")
@@ -26,17 +29,23 @@ def space_drawing(
     """All copies of a part in the space. spots: start spots of each copy, in its own coordinates."""
     sides: list[Side] = []
     marks: list[Mark] = []
+    bars: list[Bar] = []
+    links: list[tuple[int, int]] = []
     areas = [Area("space", "rectangle", "", space.across_m / 2, space.up_m / 2, space.across_m, space.up_m)]
     for number, copy in enumerate(part.copies):
         worn = sides_of(copy.setup.practice, bibs=copy.bibs or part.bibs, own=own)
         sides += [side for side in worn if side not in sides]
         given = spots[number] if spots else start_spots(copy.setup)
-        marks += [on_ground(mark, copy) for mark in player_marks(copy.setup, worn, given)]
+        stood = [on_ground(mark, copy) for mark in player_marks(copy.setup, worn, given)]
+        links += [(len(marks) + a, len(marks) + b) for a, b in links_of(copy.setup, stood)]
+        marks += stood
+        bars += [_bar(bar, copy) for bar in bars_of(copy.setup)]
         areas += _areas(copy, number, len(part.copies))
         if laid is None:
             marks += [on_ground(mark, copy) for mark in corner_cones(copy.setup)]
     if laid is not None:
-        marks += [Mark(item.kind, item.x_m, item.y_m, fixed=True) for item in laid.items]
+        cones = [(item.kind, item.x_m, item.y_m) for item in laid.items]
+        marks += given_cones(cones, bars)
     return Drawing(
         title=f"{part.copies[0].setup.practice.name} on the ground",
         desc=_describe(part, space),
@@ -45,13 +54,22 @@ def space_drawing(
         marks=tuple(marks),
         measures=_measures(space, pace_m),
         sides=tuple(side for side in sides if any(mark.side == side for mark in marks)),
+        bars=tuple(bars),
+        links=tuple(links),
+        linked=singular(units_side(part.copies[0].setup.practice) or ""),
     )
+
+
+def _bar(bar: Bar, copy: Copy) -> Bar:
+    """A goal or gate of a copy where it lies on the ground."""
+    back = (-bar.back[1], bar.back[0]) if copy.turned else bar.back
+    return replace(bar, start=to_ground(bar.start, copy), end=to_ground(bar.end, copy), back=back)
 
 
 def on_ground(mark: Mark, copy: Copy) -> Mark:
     """A mark of a copy moved from the practice's coordinates to the ground's."""
     x_m, y_m = to_ground((mark.x_m, mark.y_m), copy)
-    return Mark(mark.kind, x_m, y_m, mark.side, mark.number, mark.fixed, mark.group)
+    return replace(mark, x_m=x_m, y_m=y_m)
 
 
 def to_ground(point: Point, copy: Copy) -> Point:

@@ -5,8 +5,9 @@ from dataclasses import dataclass
 from typing import Literal
 
 from turnout.practice.model import Practice
+from turnout.practice.names import COLOURS
 
-Fill = Literal["solid", "ring", "half", "hatched"]
+Fill = Literal["solid", "ring", "half", "hatched", "open"]
 
 PAPER, SHEET, WASH, WASH_2 = "#FAF8F2", "#FFFFFF", "#F1EDE2", "#E6E0D0"
 INK, INK_2, INK_3 = "#17191E", "#43464D", "#63666C"
@@ -59,13 +60,18 @@ def sides_of(practice: Practice, *, bibs: Iterable[tuple[str, str]] = (), own: s
     """
     colours = dict(bibs)
     sides, plain = [], 0
+    waiting = {group.side for group in practice.groups if group.waits}
     for side in practice.sides:
         colour = colours.get(side, side)
+        if side in waiting:
+            sides.append(Side(side, "W", "open", colour, SHEET, side[:1].upper() + side[1:], "waiting their turn"))
+            continue
         if is_neutral(side):
             sides.append(Side(side, "N", "half", colour, bib_ink(colour, own), "Neutrals", _neutral_key(colour, own)))
             continue
         letter, fill = _LETTERS[plain], _FILLS[plain % len(_FILLS)]
-        sides.append(Side(side, letter, fill, colour, bib_ink(colour, own), *_names(colour, own)))
+        names = _names(colour, own) if side in COLOURS else _job_names(side, colour, own)
+        sides.append(Side(side, letter, fill, colour, bib_ink(colour, own), *names))
         plain += 1
     return tuple(sides)
 
@@ -103,6 +109,14 @@ def _names(colour: str, own: str | None) -> tuple[str, str]:
     if colour == OWN_SHIRTS:
         return "Own shirts", f"Own shirts ({own})" if own and own != "mixed" else "Own shirts"
     return plural(colour), plural(colour)
+
+
+def _job_names(side: str, colour: str, own: str | None) -> tuple[str, str]:
+    """A side called by what it does keeps its word: 'Pairs', 'Pairs, blue bibs'."""
+    if colour == side:
+        return plural(side), plural(side)
+    worn = _names(colour, own)[1].lower() if colour == OWN_SHIRTS else f"{colour} bibs"
+    return plural(side), f"{plural(side)}, {worn}"
 
 
 def _neutral_key(colour: str, own: str | None) -> str:

@@ -7,6 +7,7 @@ from importlib.resources import files
 from typing import Any
 
 from turnout.care import Caution
+from turnout.show.drawing import Drawing
 from turnout.show.evening import EveningView, ForecastRow, PartView, RotaView
 from turnout.show.ink import Side
 from turnout.show.key import key_svg, side_sign
@@ -14,7 +15,7 @@ from turnout.show.strips import strip, tally
 from turnout.show.svg import svg
 from turnout.show.words import figure, listed, minutes_text
 
-CARD_PX, SHEET_PX = (302.0, 264.0, 227.0), (140.0, 117.0, 83.0)  # 96 px an inch; the smaller for crowded pages
+CARD_PX, SHEET_PX = (302.0, 264.0, 227.0), (140.0, 106.0, 83.0)  # 96 px an inch; the smaller for crowded pages
 FORECAST_ROWS = (
     "passes_in_a_row", "success", "touches_per_player_min", "regains_per_side_min", "distance_m_per_player_min",
     "waiting_share",
@@ -67,7 +68,7 @@ def _sheet(view: EveningView) -> dict[str, Any]:
         "players": view.players,
         "tally": tally(view.players),
         "parts": [_row(part, 4 if len(view.parts) <= 4 else 2) for part in view.parts],
-        "key": key_svg([part.drawing for part in view.parts], 700.0),
+        "key": key_svg([without_line_cones(part.drawing) for part in view.parts], 700.0),
         "set_up": [f"{part.start} {part.name}: {part.set_up}" for part in view.parts if part.set_up],
         "kit": view.kit,
         "short": list(view.short),
@@ -87,16 +88,23 @@ def _row(part: PartView, rules: int) -> dict[str, Any]:
         "name": part.name,
         "start": part.start,
         "minutes": minutes_text(part.minutes),
-        "drawings": [
-            svg(part.drawing, width_px=px, max_height_px=px * 1.05, key=False, measures=False, names=False)
-            for px in SHEET_PX
-        ],
+        "drawings": [_thumbnail(part.drawing, px) for px in SHEET_PX],
         "alt": _alt(part),
-        "brief": " ".join((*part.people, *part.rules[:rules])) + more,
+        "brief": " ".join((*(part.brief or part.people), *part.rules[:rules])) + more,
         "copies_text": part.copies_text,
         "sides": [{"sign": side_sign(side.side), "short": side.bibs} for side in part.sides if side.players],
         "balls": f"{part.balls} ball" + ("" if part.balls == 1 else "s"),
     }
+
+
+def _thumbnail(drawing: Drawing, px: float) -> str:
+    small = without_line_cones(drawing)
+    return svg(small, width_px=px, max_height_px=px * 1.05, key=False, measures=False, names=False)
+
+
+def without_line_cones(drawing: Drawing) -> Drawing:
+    """A drawing for a thumbnail: cones along a line are setting out, and the card shows them."""
+    return replace(drawing, marks=tuple(mark for mark in drawing.marks if mark.kind != "line cone"))
 
 
 def _card(part: PartView, view: EveningView) -> dict[str, Any]:

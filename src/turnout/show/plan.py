@@ -2,20 +2,24 @@
 
 from collections.abc import Iterable, Mapping, Sequence
 from itertools import pairwise
-from math import cos, pi, sin
+from math import cos, dist, pi, sin
 
 from turnout.measure import PACE_M
-from turnout.practice.model import Place
+from turnout.practice.model import Group, Place
+from turnout.practice.names import singular
+from turnout.practice.nets import ends, net_behind
 from turnout.practice.setup import Setup
 from turnout.practice.table import Row, Who
+from turnout.practice.units import ball_holders, units_in, units_side
 from turnout.show.arrows import ball_and_change
-from turnout.show.drawing import Area, Drawing, Line, Mark, Measure, Point
+from turnout.show.drawing import Area, Bar, Drawing, Line, Mark, Measure, Point
 from turnout.show.ink import Side, sides_of
 from turnout.show.telling import describe
 from turnout.show.words import paces_text, players, yards_text
 
 Spots = Mapping[str, Sequence[Point]]
 EDGE_M = 1.2  # room left round the outermost mark
+SAME_SPOT_M = 0.3  # a cone this near to the end of a gate is its own
 
 
 def setup_drawing(
@@ -37,14 +41,16 @@ def setup_drawing(
     sides = sides_of(setup.practice, bibs=bibs, own=own)
     spots = start_spots(setup) if spots is None else spots
     rows = _rows(setup) if rows is None else rows
-    marks = (*player_marks(setup, sides, spots), *(corner_cones(setup) if cones is None else given_cones(cones)))
+    bars = bars_of(setup)
+    laid = corner_cones(setup) if cones is None else given_cones(cones, bars)
+    marks = (*player_marks(setup, sides, spots), *laid)
     arrows: tuple[Line, ...] = ball_and_change(setup, marks, rows) if lines else ()
     marks = (*marks, *_ball(marks, arrows, setup, rows))
     areas = tuple(_area(place, index) for index, (_, place) in enumerate(setup.places) if _drawn(place))
     return Drawing(
         title=f"{setup.practice.name}, {players(setup.players)}",
         desc=describe(setup, sides, marks, arrows, touch_limits(rows, sides)),
-        bounds_m=_bounds(areas, marks),
+        bounds_m=_bounds(areas, marks, bars),
         areas=areas,
         marks=marks,
         lines=arrows,
@@ -52,7 +58,25 @@ def setup_drawing(
         sides=tuple(side for side in sides if any(mark.side == side for mark in marks)),
         numbered=any(line.number for line in arrows),
         limits=touch_limits(rows, sides),
+        bars=bars,
+        links=links_of(setup, marks),
+        linked=singular(units_side(setup.practice) or ""),
     )
+
+
+def bars_of(setup: Setup) -> tuple[Bar, ...]:
+    """Every goal and gate, in the practice's coordinates."""
+    lines = [place for _, place in setup.places if place.is_line]
+    return tuple(
+        Bar(line.kind, line.name, *ends(line), net_behind(line, setup.field))  # type: ignore[arg-type]
+        for line in lines
+    )
+
+
+def links_of(setup: Setup, marks: Sequence[Mark]) -> tuple[tuple[int, int], ...]:
+    """Players of one small side, each with the next: marks of players come first, in the order of their numbers."""
+    known = sum(mark.kind == "player" for mark in marks)
+    return tuple(pair for unit in units_in(setup) for pair in pairwise(unit) if max(pair) < known)
 
 
 def touch_limits(rows: Sequence[Row], sides: Sequence[Side]) -> tuple[tuple[int, str], ...]:
@@ -81,9 +105,12 @@ def player_marks(setup: Setup, sides: Sequence[Side], spots: Spots) -> tuple[Mar
     for group in setup.practice.groups:
         for x_m, y_m in spots.get(group.key, ()):
             given[group.side] = given.get(group.side, 0) + 1
-            at_edge = group.home.on_edge
-            marks.append(Mark("player", x_m, y_m, by_side[group.side], given[group.side], at_edge, group.key))
+            marks.append(_player(group, (x_m, y_m), by_side[group.side], given[group.side]))
     return tuple(marks)
+
+
+def _player(group: Group, spot: Point, side: Side, number: int) -> Mark:
+    return Mark("player", *spot, side, number, group.home.on_edge, group.key, group.keeper, group.waits)
 
 
 def corner_cones(setup: Setup) -> tuple[Mark, ...]:
@@ -92,16 +119,25 @@ def corner_cones(setup: Setup) -> tuple[Mark, ...]:
     outer = _ring(field) if field.kind == "circle" else _corners(field)
     zone = [corner for _, place in setup.places[1:] if place.kind == "rectangle" for corner in _corners(place)]
     inner = [point for point in dict.fromkeys(zone) if point not in outer]
+    gates = [point for bar in bars_of(setup) if bar.kind == "gate" for point in (bar.start, bar.end)]
     return tuple(
         Mark(kind, x, y, fixed=True)  # type: ignore[arg-type]
-        for kind, points in (("corner cone", outer), ("zone cone", inner))
+        for kind, points in (("corner cone", outer), ("zone cone", inner), ("gate cone", gates))
         for x, y in points
     )
 
 
-def given_cones(cones: Iterable[tuple[str, float, float]]) -> tuple[Mark, ...]:
-    """Cones where a layout puts them."""
-    return tuple(Mark(kind, x_m, y_m, fixed=True) for kind, x_m, y_m in cones)  # type: ignore[arg-type]
+def given_cones(cones: Iterable[tuple[str, float, float]], bars: Sequence[Bar] = ()) -> tuple[Mark, ...]:
+    """Cones where a layout puts them; those at the ends of a gate are its own."""
+    ends = [point for bar in bars if bar.kind == "gate" for point in (bar.start, bar.end)]
+    return tuple(
+        Mark("gate cone" if kind.endswith("cone") and _near((x_m, y_m), ends) else kind, x_m, y_m, fixed=True)  # type: ignore[arg-type]
+        for kind, x_m, y_m in cones
+    )
+
+
+def _near(point: Point, others: Iterable[Point]) -> bool:
+    return any(dist(point, other) < SAME_SPOT_M for other in others)
 
 
 def measures(setup: Setup, *, pace_m: float = PACE_M) -> tuple[Measure, ...]:
@@ -133,7 +169,10 @@ def _measure(side: str, low: float, high: float, pace_m: float) -> Measure:
 
 
 def _ball(marks: Sequence[Mark], lines: Sequence[Line], setup: Setup, rows: Sequence[Row]) -> tuple[Mark, ...]:
-    """The ball at the feet of who starts; without a start sentence it lies in the middle."""
+    """The ball at the feet of who starts; without a start sentence it lies in the middle. Where many are in play, one
+    at the feet of the first of each small side."""
+    if held := ball_holders(setup):
+        return tuple(Mark("ball", marks[unit[0]].x_m, marks[unit[0]].y_m, number=unit[0]) for unit in held)
     holder = next((line.start for line in lines if line.kind == "ball" and isinstance(line.start, int)), None)
     if holder is not None:
         return (Mark("ball", marks[holder].x_m, marks[holder].y_m, number=holder),)
@@ -150,8 +189,10 @@ def _area(place: Place, index: int) -> Area:
     return Area(kind, shape, place.name, place.x_m, place.y_m, place.across_m, place.up_m)  # type: ignore[arg-type]
 
 
-def _bounds(areas: Sequence[Area], marks: Sequence[Mark]) -> tuple[float, float, float, float]:
-    boxes = [area.box for area in areas]
+def _bounds(
+    areas: Sequence[Area], marks: Sequence[Mark], bars: Sequence[Bar] = ()
+) -> tuple[float, float, float, float]:
+    boxes = [area.box for area in areas] + [bar.box for bar in bars]
     xs = [mark.x_m for mark in marks if mark.kind == "player" and not mark.fixed]
     ys = [mark.y_m for mark in marks if mark.kind == "player" and not mark.fixed]
     west = min([box[0] for box in boxes] + [x - EDGE_M for x in xs])

@@ -11,7 +11,9 @@
     return node;
   };
   const marks = DATA.marks.map((ids) => ids.map(byId));
-  const ball = byId("ball"), trails = byId("trails"), lines = byId("lines");
+  const balls = DATA.high[0].map((_, n) => [byId("ball" + (n || "")), byId("air" + n)]);
+  const ties = [...byId("links").children];
+  const trails = byId("trails"), lines = byId("lines");
   const last = DATA.t[DATA.t.length - 1];
   const sheet = stage.querySelector("svg");
   let zoom = 1; // on a narrow page marks grow against the shrinking drawing, so that their letters can be read
@@ -53,8 +55,15 @@
       const [px, py] = spot(DATA.xy[oldLow], i, oldShare, DATA.xy[oldHigh]);
       trail(px, py, x, y);
     });
-    const [bx, by] = spot(from, DATA.marks.length, share, to);
-    ball.setAttribute("transform", `translate(${bx.toFixed(1)} ${by.toFixed(1)}) scale(${zoom})`);
+    DATA.links.forEach(([a, b], n) => {
+      const [[ax, ay], [cx, cy]] = [spot(from, a, share, to), spot(from, b, share, to)];
+      ties[n].setAttribute("d", `M${ax.toFixed(1)} ${ay.toFixed(1)}L${cx.toFixed(1)} ${cy.toFixed(1)}`);
+    });
+    balls.forEach(([ball, ring], n) => {
+      const [bx, by] = spot(from, DATA.marks.length + n, share, to);
+      ball.setAttribute("transform", `translate(${bx.toFixed(1)} ${by.toFixed(1)}) scale(${zoom})`);
+      ring.setAttribute("r", (DATA.high[low][n] + (DATA.high[high][n] - DATA.high[low][n]) * share).toFixed(1));
+    });
   }
 
   function trail(px, py, x, y) {

@@ -7,15 +7,17 @@ from dataclasses import dataclass, replace
 from functools import cached_property
 from hashlib import sha256
 from importlib.resources import files
+from itertools import pairwise
 from math import atan2, degrees
 from typing import Any
 
 from turnout.care import Caution
 from turnout.play.recording import Recording
 from turnout.practice.setup import Setup
+from turnout.practice.units import units_in
 from turnout.show import strokes, symbols
 from turnout.show.captions import Caption, Cast, shifted
-from turnout.show.drawing import Drawing
+from turnout.show.drawing import Drawing, LineKind
 from turnout.show.evening import PartView
 from turnout.show.frame import Frame, radius_px
 from turnout.show.ink import INK, Side
@@ -26,6 +28,8 @@ from turnout.show.words import players
 
 WIDTH_PX, HIGH_PX = 980.0, 760.0
 TRAIL_M = 2.2  # who moved farther than this in two seconds is drawn with where they came from
+BALL_PX = 5.4
+ROLLS_M, HIGHEST_M, AIR_PX_PER_M = 0.15, 4.0, 4.0  # a ball lower than the first rolls; the ring grows to the second
 ROOM_M = 1.0  # ground shown round the outermost place anybody reaches
 
 
@@ -43,6 +47,17 @@ class Stage:
     @cached_property
     def radius(self) -> float:
         return self.frame.radius_px
+
+    def keeps(self, player: int, side: Side) -> bool:
+        """Whether a player is in goal when first seen on a side."""
+        roles = self.recording.role[:, player].tolist()
+        groups = self.cast.groups
+        return next((groups[role].keeper for role in roles if self.cast.side_of(role) == side), False)
+
+    @property
+    def links(self) -> tuple[tuple[int, int], ...]:
+        """Players (by number) of one small side, each with the next."""
+        return tuple(pair for unit in units_in(self.cast.setup) for pair in pairwise(unit))
 
     @property
     def sides(self) -> tuple[Side, ...]:
@@ -98,6 +113,7 @@ def stage_for(
         whole,
         marks=tuple(mark for mark in whole.marks if mark.kind not in ("player", "ball")),
         lines=(),
+        links=(),
         numbered=False,
         bounds_m=_bounds(recording, whole),
     )
@@ -124,7 +140,7 @@ def _hash(text: str) -> str:
 
 
 def _data(stage: Stage, told: Sequence[Caption]) -> dict[str, Any]:
-    """What the script needs: times, pixels for players and ball, sides, facing, captions."""
+    """What the script needs: times, pixels for players and balls, rings of balls in the air, sides, captions."""
     recording = stage.recording
     sides = [stage.sides.index(stage.cast.side_of(role)) for role in range(len(recording.roles))]
     people = range(recording.players_m.shape[1])
@@ -133,6 +149,8 @@ def _data(stage: Stage, told: Sequence[Caption]) -> dict[str, Any]:
         "xy": [_pixels(stage, frame) for frame in range(len(recording.t_s))],
         "side": [[sides[role] for role in row] for row in recording.role.tolist()],
         "face": [[round(-degrees(atan2(y, x))) for x, y in row] for row in recording.facing.tolist()],
+        "high": _rings(recording),
+        "links": [list(pair) for pair in stage.links],
         "marks": [[f"p{i}s{n}" for n in range(len(stage.sides))] for i in people],
         "captions": [{"t": round(caption.t_s, 2), "text": caption.text} for caption in told],
         "radius": round(stage.radius, 1),
@@ -140,9 +158,19 @@ def _data(stage: Stage, told: Sequence[Caption]) -> dict[str, Any]:
     }
 
 
+def _rings(recording: Recording) -> list[list[float]]:
+    """The ring round every ball, pixels; 0 on the ground."""
+    return [[round(air_px(high), 1) for high in row] for row in recording.balls_m[:, :, 2].tolist()]
+
+
+def air_px(height_m: float) -> float:
+    """The radius of the ring round a ball in the air: the higher the wider; 0 where it rolls."""
+    return 0.0 if height_m < ROLLS_M else BALL_PX + 2.0 + AIR_PX_PER_M * min(height_m, HIGHEST_M)
+
+
 def _pixels(stage: Stage, frame: int) -> list[float]:
     recording = stage.recording
-    points = [*recording.players_m[frame].tolist(), recording.ball_m[frame].tolist()]
+    points = [*recording.players_m[frame].tolist(), *recording.balls_m[frame, :, :2].tolist()]
     return [round(value, 1) for x, y in points for value in stage.frame.at(x, y)]
 
 
@@ -196,9 +224,9 @@ def _picture(stage: Stage, told: Sequence[Caption]) -> str:
         ground_body(replace(stage.frame, radius_px=stage.radius))
         + '<g id="lines">'
         + "".join(_line(stage, n, caption) for n, caption in enumerate(told) if caption.line)
-        + '</g><g id="trails"></g>'
+        + f'</g><g id="trails"></g><g id="links">{links_drawn(stage, 0)}</g>'
         + "".join(_mark(stage, player) for player in range(stage.recording.players_m.shape[1]))
-        + _ball(stage)
+        + "".join(_ball(stage, number) for number in range(stage.recording.balls_m.shape[1]))
     )
     title = replace(stage.drawing, title=f"{stage.drawing.title}, moving", desc=_telling(told))
     return element(title, body, stage.width, stage.height)
@@ -214,18 +242,24 @@ def _key(stage: Stage) -> str:
     box = '<svg width="{0:.0f}" height="20" viewBox="0 0 {0:.0f} 20" aria-hidden="true">{1}</svg>'
     return "".join(
         f"<span>{box.format(wide, draw(0.0, 10.0))}{symbols.escape(words)}</span>"
-        for wide, draw, words in (*signs(still), *_more_signs())
+        for wide, draw, words in (*signs(still), *_more_signs(bool((stage.recording.balls_m[:, :, 2] > ROLLS_M).any())))
     )
 
 
-def _more_signs() -> list[Sign]:
+def _in_air(x: float, y: float) -> str:
+    return symbols.ball_in_air(x + 13, y, 9.0) + symbols.ball(x + 13, y, 4.6)
+
+
+def _more_signs(flies: bool) -> list[Sign]:
     def was(x: float, y: float) -> str:
         return symbols.old_place(x + 4, y) + strokes.line("run", (x + 9, y), (x + 44, y))
 
     def ball(x: float, y: float) -> str:
         return strokes.line("ball", (x, y), (x + 36, y)) + symbols.order_disc(x + 15, y, 1, 6.6)
 
+    in_air = [(26.0, _in_air, "ball in the air, the wider the ring the higher")] if flies else []
     return [
+        *in_air,
         (44.0, was, "the last two seconds"),
         (36.0, ball, "pass, numbered as below"),
         (12.0, lambda x, y: f'<path d="M{x} {y}h9" stroke="{INK}" stroke-width="2.4"/>', "facing"),
@@ -238,7 +272,8 @@ def _line(stage: Stage, number: int, caption: Caption) -> str:
     spot = along(a, b, 0.5)
     disc = symbols.order_disc(*spot, number + 1, 8.5)
     shown = "inline" if number == 0 else "none"
-    return f'<g class="line" data-n="{number}" display="{shown}">{strokes.line("ball", a, b)}{disc}</g>'
+    kind: LineKind = "shot" if caption.kind == "shot" else "ball"
+    return f'<g class="line" data-n="{number}" display="{shown}">{strokes.line(kind, a, b)}{disc}</g>'
 
 
 def _mark(stage: Stage, player: int) -> str:
@@ -250,13 +285,22 @@ def _mark(stage: Stage, player: int) -> str:
     nose = f'<path id="n{player}" {place} d="M{r:.1f} 0h5.5" stroke="{INK}" stroke-width="2.4"/>'
     drawn = [
         f'<g id="p{player}s{n}" {place} display="{"inline" if side == first else "none"}">'
-        f"{symbols.player(0, 0, r, side, stage.cast.numbers[player])}</g>"
+        f"{symbols.player(0, 0, r, side, stage.cast.numbers[player], keeper=stage.keeps(player, side))}</g>"
         for n, side in enumerate(stage.sides)
         if side in seen
     ]
     return nose + "".join(drawn)
 
 
-def _ball(stage: Stage) -> str:
-    x, y = stage.frame.at(*stage.recording.ball_m[0])
-    return f'<g id="ball" transform="translate({x:.1f} {y:.1f})">{symbols.ball(0, 0, 5.4)}</g>'
+def links_drawn(stage: Stage, frame: int) -> str:
+    """The lines between players of one pair in a frame."""
+    people = stage.recording.players_m[frame]
+    return "".join(symbols.link(stage.frame.at(*people[a]), stage.frame.at(*people[b])) for a, b in stage.links)
+
+
+def _ball(stage: Stage, number: int) -> str:
+    x, y, high = stage.recording.balls_m[0, number]
+    px, py = stage.frame.at(x, y)
+    name = f"ball{number or ''}"
+    ring = symbols.ball_in_air(0, 0, air_px(high), name=f"air{number}")
+    return f'<g id="{name}" transform="translate({px:.1f} {py:.1f})">{ring}{symbols.ball(0, 0, BALL_PX)}</g>'

@@ -4,6 +4,7 @@ from collections.abc import Iterator, Sequence
 
 from turnout.club.tonight import Tonight
 from turnout.fit.model import FittedPart
+from turnout.practice.units import unit_sizes
 from turnout.rota.model import BlockPlaces, PartRota
 from turnout.show.evening import RotaRow, RotaView
 from turnout.show.ink import Side, colour_words, is_neutral
@@ -14,11 +15,11 @@ def rota_view(part: FittedPart, rota: PartRota, sides: Sequence[Side], tonight: 
     """The rota of a part; without names, each player's number on the coach's list."""
     practice = part.copies[0].setup.practice
     by_side = {side.side: side for side in sides}
-    keys = [group.key for group in practice.groups]
+    playing = [group for group in practice.groups if not group.waits]
+    keys = [(group.key, group.of) for group in playing]
     differ = bibs_differ(part)
     columns: list[tuple[Side | None, str]] = [
-        (by_side[group.side], f"{_called(by_side[group.side], differ)} {group.role}".strip())
-        for group in practice.groups
+        (by_side[group.side], f"{_called(by_side[group.side], differ)} {group.role}".strip()) for group in playing
     ]
     waits = any(block.waiting for block in rota.blocks)
     if waits:
@@ -51,7 +52,7 @@ def _called(side: Side, differ: bool) -> str:
 def _rows(
     part: FittedPart,
     rota: PartRota,
-    keys: Sequence[str],
+    keys: Sequence[tuple[str, int]],
     shown: dict[str, str],
     worn: Sequence[str],
     start: str,
@@ -62,7 +63,7 @@ def _rows(
         who = dict(block.who)
         name = str(first + 1) if first == last else f"{first + 1}–{last + 1}"
         for copy in range(len(part.copies)):
-            cells = [_cell(who.get((copy, key), ()), shown) for key in keys]
+            cells = [_cell(who.get((copy, key), ()), shown, of) for key, of in keys]
             if waits:
                 cells.append(_cell(block.waiting, shown) if copy == 0 else "")
             top = copy == 0
@@ -78,8 +79,11 @@ def _copy(part: FittedPart, index: int, sides: Sequence[Side]) -> str:
     return f"{index + 1}: {', '.join(told)}" if told else str(index + 1)
 
 
-def _cell(labels: Sequence[str], shown: dict[str, str]) -> str:
-    return ", ".join(shown.get(label, label) for label in labels)
+def _cell(labels: Sequence[str], shown: dict[str, str], of: int = 1) -> str:
+    """Labels in a row; those of one small side together: 'Ada & Bram & Cleo, Dewi & Esme'."""
+    told = [shown.get(label, label) for label in labels]
+    sizes = unit_sizes(len(told), of) if of > 1 else (1,) * len(told)
+    return ", ".join(" & ".join(told[sum(sizes[:n]) : sum(sizes[: n + 1])]) for n in range(len(sizes)))
 
 
 def _block_starts(part: FittedPart) -> list[float]:

@@ -4,8 +4,9 @@ from collections.abc import Mapping
 from dataclasses import replace
 
 from turnout.measure import YARD_M
-from turnout.practice.model import Group, PlaceDef, Rule, Step
+from turnout.practice.model import LINES, Group, PlaceDef, Rule, Step
 from turnout.practice.setup import Setup
+from turnout.practice.units import counted
 from turnout.show.evening import StepView
 from turnout.show.words import paces_text, size_yards, yards_text
 
@@ -25,7 +26,9 @@ def step_views(setup: Setup, words: Mapping[str, str]) -> dict[str, tuple[StepVi
 
 def step_sentence(setup: Setup, step: Step, words: Mapping[str, str]) -> str:
     """What changes, in sentences: sizes in yards and paces, numbers, rules added, changed or left out."""
-    told = [_ground(setup, definition) for definition in step.ground]
+    lines = [definition for definition in step.ground if definition.kind in LINES]
+    told = [_ground(setup, definition) for definition in step.ground if definition not in lines]
+    told += _lines(setup, lines)
     told += [_people(group, words) for group in step.people]
     told += _rules(setup, (*step.change, *step.add), words)
     told += [f"No longer: {text}" for text in _rules(setup, step.remove, words)]
@@ -52,8 +55,29 @@ def _ground(setup: Setup, definition: PlaceDef) -> str:
     return f"{name} is {size_yards(across, up)}: {paces}."
 
 
+def _lines(setup: Setup, lines: list[PlaceDef]) -> list[str]:
+    """Goals and gates with their new size, those of a whole list together: 'Gates are 1.5 yd wide.'"""
+    from turnout.practice.line_sentences import line_size, listed_lines
+
+    left, told = {line.name: line for line in lines}, []
+    for name, members in listed_lines(setup.practice).items():
+        changed = [left[member.name] for member in members if member.name in left]
+        if len(changed) == len(members) and len({line_size(line) for line in changed}) == 1:
+            told.append(f"{_capital(name)} are {line_size(changed[0])}{_wide(changed[0])}.")
+            left = {name: line for name, line in left.items() if line not in changed}
+    return told + [f"{_named(line)} is {line_size(line)}{_wide(line)}." for line in left.values()]
+
+
+def _wide(line: PlaceDef) -> str:
+    return " wide" if line.kind == "gate" else ""
+
+
 def _named(definition: PlaceDef) -> str:
-    return definition.name[:1].upper() + definition.name[1:]
+    return _capital(definition.name)
+
+
+def _capital(words: str) -> str:
+    return words[:1].upper() + words[1:]
 
 
 def _whole(length_m: float) -> float:
@@ -63,6 +87,8 @@ def _whole(length_m: float) -> float:
 def _people(group: Group, words: Mapping[str, str]) -> str:
     from turnout.practice.printing import side_name, the, tonight_name
 
+    if group.of > 1:
+        return f"{counted(group, group.count)} in {the(group.home.place)}."
     inflection = "adjective" if group.role or group.count == 1 else "noun"
     who = side_name(tonight_name(group.side, words), inflection)
     if group.role:

@@ -4,7 +4,7 @@ from zlib import crc32
 
 from turnout.measure import YARD_M
 from turnout.show import strokes, symbols
-from turnout.show.drawing import Area, Drawing, Line, Measure, Point
+from turnout.show.drawing import Area, Bar, Drawing, Line, Mark, Measure, Point
 from turnout.show.frame import Frame, frame_for, pads_px, radius_px, text_box
 from turnout.show.ink import EDGE, INK, INK_2, RULE, SHEET, WASH
 from turnout.show.key import key_block
@@ -125,7 +125,20 @@ def _ground(frame: Frame) -> list[str]:
         *(_area(frame, area, WASH, INK_2, ' stroke-dasharray="1.5 3"') for area in zones),
         *(_grid(frame, area) for area in fields),
         *(_area(frame, area, "none", INK) for area in fields),
+        *(_bar(frame, bar) for bar in frame.drawing.bars),
     ]
+
+
+def _bar(frame: Frame, bar: Bar) -> str:
+    a, b = frame.at(*bar.start), frame.at(*bar.end)
+    return symbols.gate(a, b) if bar.kind == "gate" else symbols.goal(a, b, frame.back_px(bar))
+
+
+def _links(frame: Frame) -> list[str]:
+    """Thin lines between the players of a pair, from rim to rim."""
+    spots, off = frame.spots, frame.radius_px
+    lines = [strokes.shortened(spots[a], spots[b], off, off) for a, b in frame.drawing.links]
+    return [symbols.link(*line) for line in lines]
 
 
 def _area(frame: Frame, area: Area, fill: str, ink: str, extra: str = "") -> str:
@@ -159,7 +172,7 @@ def _things(frame: Frame, names: bool) -> list[str]:
     marks, spots = frame.drawing.marks, frame.spots
     lines, discs, taken = _lines(frame)
     drawn = [
-        symbols.player(*spot, frame.radius_px, mark.side, mark.number)
+        _player(frame, mark, spot)
         for mark, spot in zip(marks, spots, strict=True)
         if mark.kind == "player" and mark.side
     ]
@@ -168,7 +181,12 @@ def _things(frame: Frame, names: bool) -> list[str]:
         for mark, spot in zip(marks, spots, strict=True)
         if mark.kind != "player"
     ]
-    return [*lines, *(_names(frame, taken) if names else ()), *drawn, *things, *discs]
+    return [*_links(frame), *lines, *(_names(frame, taken) if names else ()), *drawn, *things, *discs]
+
+
+def _player(frame: Frame, mark: Mark, spot: Point) -> str:
+    radius = frame.waiting_px if mark.waits else frame.radius_px
+    return symbols.player(*spot, radius, mark.side, mark.number, keeper=mark.keeper) if mark.side else ""
 
 
 def _lines(frame: Frame) -> tuple[list[str], list[str], list[Box]]:

@@ -1,10 +1,13 @@
 """Marks as SVG, drawn outright: no ids, no styles, so that any number of drawings stand on one page."""
 
-from math import sqrt
+from math import hypot, sqrt
 
 from turnout.show.drawing import Mark
-from turnout.show.ink import INK, INK_3, SANS, SHEET, Side, on
+from turnout.show.ink import INK, INK_2, INK_3, SANS, SHEET, Side, on
 
+NO_NET_PX = 16.0  # a goal drawn narrower than this is its frame alone
+THREAD_PX = 9.0  # threads of a net stand about this far apart
+KEEPER_PX, KEEPER_RIM_PX = 3.0, 1.3  # the ring round a keeper: off the mark, and its weight
 LETTER_ONLY_PX = 8.0  # below this radius a mark carries its letter without the number
 
 
@@ -25,10 +28,16 @@ def escape(words: str) -> str:
     return words.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;").replace('"', "&quot;")
 
 
-def player(x: float, y: float, radius: float, side: Side, number: int | None) -> str:
-    """A player: fill, letter and number of the side."""
-    inner = {"solid": _solid, "ring": _ring, "half": _half, "hatched": _hatched}[side.fill]
-    return inner(x, y, radius, side, f"{number}" if number and radius >= LETTER_ONLY_PX else "")
+def player(x: float, y: float, radius: float, side: Side, number: int | None, *, keeper: bool = False) -> str:
+    """A player: fill, letter and number of the side; a keeper with a second ring round it."""
+    inner = {"solid": _solid, "ring": _ring, "half": _half, "hatched": _hatched, "open": _open}[side.fill]
+    mark = inner(x, y, radius, side, f"{number}" if number and radius >= LETTER_ONLY_PX else "")
+    return (_disc(x, y, radius + KEEPER_PX, SHEET, KEEPER_RIM_PX) if keeper else "") + mark
+
+
+def _open(x: float, y: float, radius: float, side: Side, number: str) -> str:
+    """Who waits: one open disc of a string of them, without a letter, for they belong to no side yet."""
+    return _disc(x, y, radius, SHEET, 1.1, INK_2)
 
 
 def _disc(x: float, y: float, radius: float, fill: str, weight: float, ink: str = INK) -> str:
@@ -104,12 +113,46 @@ def ball(x: float, y: float, radius: float = 4.6) -> str:
     return _disc(x, y, radius, SHEET, radius * 0.34) + dot
 
 
+def ball_in_air(x: float, y: float, radius: float, *, name: str = "") -> str:
+    """The ring round a ball in the air; none with radius 0. name: an id, for a script that lets it grow."""
+    ident = f' id="{name}"' if name else ""
+    size = f'cx="{x:.1f}" cy="{y:.1f}" r="{radius:.1f}"'
+    return f'<circle{ident} {size} fill="none" stroke="{INK}" stroke-width="1" stroke-dasharray="2 2"/>'
+
+
 def cone(x: float, y: float, size: float, *, filled: bool) -> str:
     """A cone: an open triangle at a corner of the field, filled at a zone or on a line."""
     wide, low = size * 1.05, y + size * 0.86
     points = f"{x:.1f},{y - size:.1f} {x + wide:.1f},{low:.1f} {x - wide:.1f},{low:.1f}"
     fill = INK if filled else SHEET
     return f'<polygon points="{points}" fill="{fill}" stroke="{INK}" stroke-width="1.4" stroke-linejoin="round"/>'
+
+
+def goal(a: tuple[float, float], b: tuple[float, float], back: tuple[float, float]) -> str:
+    """A goal: a bracket behind its line, from post to post round the net, and a few threads of the net in it."""
+    (ax, ay), (bx, by), (dx, dy) = a, b, back
+    frame = f"M{ax:.1f} {ay:.1f}L{ax + dx:.1f} {ay + dy:.1f}L{bx + dx:.1f} {by + dy:.1f}L{bx:.1f} {by:.1f}"
+    wide = hypot(bx - ax, by - ay)
+    small = wide < NO_NET_PX
+    threads = 1 if small else max(2, round(wide / THREAD_PX))
+    shares = [step / threads for step in range(1, threads)]
+    net = "".join(f"M{ax + (bx - ax) * s:.1f} {ay + (by - ay) * s:.1f}l{dx:.1f} {dy:.1f}" for s in shares)
+    net += "" if small else f"M{ax + dx * 0.5:.1f} {ay + dy * 0.5:.1f}L{bx + dx * 0.5:.1f} {by + dy * 0.5:.1f}"
+    posts = "".join(_disc(x, y, 1.4 if small else 2.1, INK, 0.0) for x, y in (a, b))
+    thin = f'<path d="{net}" stroke="{INK_3}" stroke-width="0.7" fill="none"/>' if net else ""
+    paint = f'stroke="{INK}" stroke-width="{1.4 if small else 2}" fill="none" stroke-linejoin="round"'
+    return f'{thin}<path d="{frame}" {paint}/>{posts}'
+
+
+def gate(a: tuple[float, float], b: tuple[float, float]) -> str:
+    """The line of a gate between its two cones."""
+    path = f"M{a[0]:.1f} {a[1]:.1f}L{b[0]:.1f} {b[1]:.1f}"
+    return f'<path d="{path}" stroke="{INK_2}" stroke-width="1.2" stroke-dasharray="3 2.6" fill="none"/>'
+
+
+def link(a: tuple[float, float], b: tuple[float, float]) -> str:
+    """The thin line between two players of one pair."""
+    return f'<path d="M{a[0]:.1f} {a[1]:.1f}L{b[0]:.1f} {b[1]:.1f}" stroke="{INK_3}" stroke-width="1" fill="none"/>'
 
 
 def coach(x: float, y: float, size: float) -> str:
@@ -152,7 +195,7 @@ def old_place(x: float, y: float) -> str:
 
 def thing(mark: Mark, x: float, y: float, size: float) -> str:
     """Anything on the ground but players and the ball in play."""
-    if mark.kind in ("corner cone", "line cone", "zone cone"):
+    if mark.kind in ("corner cone", "line cone", "zone cone", "gate cone"):
         return cone(x, y, size, filled=mark.kind != "corner cone")
     if mark.kind in ("ball heap", "bib heap"):
         return heap(x, y, size, balls=mark.kind == "ball heap")

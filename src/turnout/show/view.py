@@ -9,8 +9,10 @@ from turnout.club.tonight import Tonight
 from turnout.fit.model import Fitted, FittedPart
 from turnout.layout.model import Layout, PartLayout
 from turnout.measure import PACE_M, YARD_M, yards
-from turnout.practice.model import Place, Practice, Question
+from turnout.practice.model import LINES, Place, PlaceDef, Practice, Question
+from turnout.practice.nets import has_net
 from turnout.practice.setup import Setup
+from turnout.practice.units import balls_for
 from turnout.rota.model import PartRota
 from turnout.show.evening import AskView, EveningView, ForecastRow, PartView, RotaView, SideView, SizeView
 from turnout.show.ground import cones_of, space_drawing
@@ -59,7 +61,7 @@ def evening_view(
         kit=", ".join(f"{count} {thing}" for thing, count in layout.kit),
         age=f"U{tonight.age}",
         parts=parts,
-        care=_care(tonight),
+        care=_care(tonight, fitted.parts),
         why=tuple(retold(line, fitted) for line in fitted.why()),
         left_out=fitted.left_out,
         short=layout.short,
@@ -102,7 +104,8 @@ def part_view(
         ground=space_drawing(part, tonight.space, laid, own=tonight.kit.own),
         sides=tuple(_side(side, part) for side in sides),
         sizes=_sizes(setup),
-        people=_people(setup, sides),
+        people=(*_people(setup, sides), *_places(setup, sides, lines=True)),
+        brief=(*_people(setup, sides), *_places(setup, sides, lines=False)),
         rules=_rules(setup, sides),
         rota=_rota(part, rota, sides, tonight, names) if rota else None,
         forecast=_forecast(forecast, fitted.session.parts[part.index].success),
@@ -112,10 +115,10 @@ def part_view(
         different=steps["different"],
         questions=tuple(_question(question) for question in practice.questions),
         set_up=laid.sentence if laid else "",
-        balls=practice.balls,
+        balls=balls_for(setup),
         waiting=sum(copy.waiting for copy in part.copies),
         gave_way=tuple(told_tonight(line, practice, sides) for line in part.gave_way),
-        care=_care(tonight),
+        care=_care(tonight, (part,)),
     )
 
 
@@ -147,14 +150,24 @@ def retold(line: str, fitted: Fitted) -> str:
 
 
 def _people(setup: Setup, sides: Sequence[Side]) -> tuple[str, ...]:
-    """Who is where, then each place but the first that has a size of its own."""
-    from turnout.practice.sentences import ground_sentences, people_sentences
+    """Who is where."""
+    from turnout.practice.sentences import people_sentences
+
+    return tuple(people_sentences(setup, side_words(sides)))
+
+
+def _places(setup: Setup, sides: Sequence[Side], *, lines: bool) -> tuple[str, ...]:
+    """Each place but the first that has a size of its own; with `lines` goals and gates too, those alike as one."""
+    from turnout.practice.line_sentences import listed_lines, told_by_list
+    from turnout.practice.sentences import ground_sentences
 
     words = side_words(sides)
     definitions = setup.practice.ground
     told = zip(definitions, ground_sentences(setup, words), strict=True)
-    places = [text for index, (place, text) in enumerate(told) if index and place.kind != "list"]
-    return (*people_sentences(setup, words), *places)
+    spoken_for, lists = told_by_list(setup), listed_lines(setup.practice)
+    hidden = spoken_for if lines else {place.name for place in definitions if place.kind in LINES}
+    shown = {place.name for place in definitions[1:] if place.kind != "list" and place.name not in hidden}
+    return tuple(text for place, text in told if place.name in shown or (lines and place.name in lists))
 
 
 def _rules(setup: Setup, sides: Sequence[Side]) -> tuple[str, ...]:
@@ -163,14 +176,14 @@ def _rules(setup: Setup, sides: Sequence[Side]) -> tuple[str, ...]:
     return tuple(rule_sentences(setup.practice, side_words(sides)))
 
 
-def _care(tonight: Tonight) -> tuple[Caution, ...]:
+def _care(tonight: Tonight, parts: Sequence[FittedPart]) -> tuple[Caution, ...]:
     indoors = any(word in f"{tonight.surface} {tonight.space.name}".lower() for word in INDOOR_WORDS)
     return care_box(
         players=tonight.players,
         age=tonight.age,
         adults=tonight.adults,
         first_aider=tonight.first_aider,
-        uses_goals=False,  # no place of the language is a goal yet
+        uses_goals=any(has_net(place) for part in parts for _, place in part.copies[0].setup.places),
         run_off_m=tonight.space.run_off_m,
         outdoors=not indoors,
         country=tonight.country,
@@ -219,7 +232,29 @@ def _worn(colour: str, count: int) -> str:
 
 
 def _sizes(setup: Setup) -> tuple[SizeView, ...]:
-    return tuple(_size(place) for _, place in setup.places if place.kind != "list")
+    from turnout.practice.line_sentences import listed_lines, told_by_list
+
+    spoken_for, lists = told_by_list(setup), listed_lines(setup.practice)
+    found = []
+    for definition in setup.practice.ground:
+        place = setup.place(definition.name)
+        if definition.name in lists:
+            found.append(_line_size(lists[definition.name][0], definition.name, len(lists[definition.name])))
+        elif place.is_line and definition.name not in spoken_for:
+            found.append(_line_size(definition, definition.name, 1))
+        elif place.kind in ("rectangle", "circle"):
+            found.append(_size(place))
+    return tuple(found)
+
+
+def _line_size(definition: PlaceDef, name: str, count: int) -> SizeView:
+    """A goal or gate, or so many alike: '2 of 6 x 3 ft'."""
+    from turnout.practice.line_sentences import line_size
+
+    high = f" x {definition.height_m:.1f}" if definition.height_m else ""
+    many = f"{count} of " if count > 1 else ""
+    metres = f"{many}{definition.width_m:.1f}{high} m"
+    return SizeView(name, f"{many}{line_size(definition)}", metres, f"{many}{paces_text(definition.width_m)}")
 
 
 def _size(place: Place) -> SizeView:

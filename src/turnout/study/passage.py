@@ -6,7 +6,14 @@ from turnout.practice.setup import Setup
 
 SEARCH_S = 240.0
 BEFORE_S, AFTER_S = 12.0, 7.0
-ANCHORS = {"score": 2.0, "owner": 1.0, "tackle": 0.4, "cut out": 0.4}  # what a passage may turn on, and its worth
+ANCHORS = {
+    "score": 2.0,
+    "save": 1.2,
+    "owner": 1.0,
+    "block": 0.5,
+    "tackle": 0.4,
+    "cut out": 0.4,
+}  # what a passage may turn on, and its worth
 
 
 def find(setup: Setup, *, age: int, level: str, seed: int, surface: str = "3G") -> tuple[float, float]:
