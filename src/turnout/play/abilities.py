@@ -19,7 +19,7 @@ CAPABILITIES = ("technique", "scanning", "positioning", "timing", "movement", "d
 # capability -> column -> (new, learning, settled, strong) at U14; free
 LADDERS: dict[str, dict[int, tuple[float, float, float, float]]] = {
     "technique": {
-        c.AIM_SD: (0.250, 0.150, 0.106, 0.080),
+        c.AIM_SD: (0.240, 0.144, 0.102, 0.077),
         c.WEIGHT_SD: (0.25, 0.17, 0.12, 0.09),
         c.CONTROL_S: (0.62, 0.50, 0.42, 0.35),
         c.CLEAN: (0.86, 0.94, 0.975, 0.99),
@@ -33,7 +33,7 @@ LADDERS: dict[str, dict[int, tuple[float, float, float, float]]] = {
     "movement": {c.MOVE_S: (0.9, 0.65, 0.48, 0.36), c.MOVE_PACE: (0.42, 0.54, 0.64, 0.74)},
     "disguise": {c.DISGUISE_S: (0.0, 0.04, 0.09, 0.16)},
 }
-AGE_FACTOR = {c.AIM_SD: 0.07, c.CONTROL_S: 0.05, c.THINK_S: 0.045, c.NOISE: 0.04}  # worse per year under U14, free
+AGE_FACTOR = {c.AIM_SD: 0.095, c.CONTROL_S: 0.06, c.THINK_S: 0.06, c.NOISE: 0.05}  # worse per year under U14, free
 CLUMSIER_A_YEAR = 0.15  # more first touches missed for every year under U14, fewer up to U18, free
 SPREAD = {c.TOP: 0.05, c.AIM_SD: 0.15, c.CONTROL_S: 0.12, c.THINK_S: 0.12, c.SCAN: 0.2}  # between players, free
 

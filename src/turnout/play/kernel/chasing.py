@@ -12,6 +12,7 @@ GAIN_S = 0.35  # nobody makes up more than this on the ball in one step of its p
 TOO_LATE_S = 0.5
 TIGHT_S, RUN_THROUGH_M = 0.15, 0.7
 PLAYABLE_M = 1.2
+PAST_M, LATE_CUT_S = 1.0, 0.2
 SPARE_PACE_MPS, HURRY = 0.8, 1.3  # nobody sprints to a ball he reaches in time anyway, free
 START_LAG_S = 0.1  # the ease with which a change of speed begins, about W[EASE]
 
@@ -38,8 +39,15 @@ def chase(P, I, A, B, G, R, Z, L, W, path):
 def meet(P, I, A, B, G, R, Z, L, W, path, i):
     """Find the first point of the ball's way a player can reach in time; go there if it is his ball to go for."""
     best_late, at, x, y, ax, ay = 1e9, -1, 0.0, 0.0, 0.0, 0.0
+    cuts = G[TARGET] >= 0 and I[i, TEAM] != G[BALL_TEAM]
+    before = 1e9
     for step in range(PATH_STEPS):
         px, py = path[step, 0], path[step, 1]
+        if cuts:  # a pass is cut out before its receiver or not at all; past him, he is closed down instead
+            off = (px - B[PRESS_X]) * (px - B[PRESS_X]) + (py - B[PRESS_Y]) * (py - B[PRESS_Y])
+            if off > before and off > PAST_M * PAST_M:
+                break
+            before = off
         if path[step, 2] > PLAYABLE_M:
             continue
         late = arrival_s(P, A, W, i, px, py) - (step + 1) * PATH_STEP_S
@@ -56,7 +64,7 @@ def meet(P, I, A, B, G, R, Z, L, W, path, i):
         if late <= 0.0:
             break
     I[i, CHASING] = 0
-    if at < 0:
+    if at < 0 or (cuts and best_late > LATE_CUT_S):
         return
     if i != G[TARGET]:
         if I[i, TEAM] == G[BALL_TEAM] and G[TARGET] >= 0:
