@@ -21,6 +21,7 @@ FIRM_PASS_M = 14.0
 REAR_MAN, WIDE_SHARE = 2, 0.72
 BEHIND_GATE_M = 2.5
 TIGHT_M, CHECK_M, CHECK_SHARE = 1.5, 2.2, 0.15  # check away: how tight, how far, how often, free
+SMALL_M = 14.0  # keep-ball in a larger area: standing is worth less and moving costs less, free
 RUN_PACE = 1.4  # a run is faster than support, free
 THIRD_MAN_M, RUN_ON_M, RUN_S = 14.0, 7.0, 1.3  # third man: from how near, how far, how long, free
 
@@ -105,19 +106,21 @@ def best_spot(P, I, A, B, G, R, Z, L, T, W, aim, spots, chance, i):
     ring = NEAR_RING_M if uniform(chance, SUPPORT * players + i) < 0.5 else FAR_RING_M
     turn = uniform(chance, SUPPORT * players + i) * SIXTH
     best, best_x, best_y = -1e9, P[i, X], P[i, Y]
-    forward = (aim[I[i, TEAM], 0] != 0.0 or aim[I[i, TEAM], 1] != 0.0) and I[i, WIDE] != REAR_MAN
+    directed = aim[I[i, TEAM], 0] != 0.0 or aim[I[i, TEAM], 1] != 0.0
+    forward = directed and I[i, WIDE] != REAR_MAN
+    small = 1.0 if directed else min(1.0, SMALL_M / B[SQ])
     for way in range(7):
         x, y = P[i, X], P[i, Y]
         if way > 0:
             angle = turn + SIXTH * way
             x, y = x + ring * math.cos(angle), y + ring * math.sin(angle)
         x, y = allowed(P, I, R, Z, L, B, G[BALL_TEAM], i, x, y, min(W[K_INSIDE_MOST], W[K_INSIDE] * B[SQ]))
-        worth = spot_worth(P, I, B, Z, W, aim, spots, i, x, y)
+        worth = spot_worth(P, I, B, Z, W, aim, spots, i, x, y, small)
         if forward:
             worth += W[K_CHANCE] * goal_in_view(I, Z, T, i, x, y)
         if way == 0:
             stood = B[NOW] - P[i, T_STOOD]
-            worth += W[K_SUP_STAY] if stood < 2.5 else -W[K_SUP_STAY]
+            worth += W[K_SUP_STAY] * small if stood < 2.5 else -W[K_SUP_STAY]
         if A[i, SPOT_NOISE] > 0.0:
             worth += A[i, SPOT_NOISE] * noise(chance, SUPPORT * players + i)
         if worth > best:
@@ -143,7 +146,7 @@ def goal_in_view(I, Z, T, i, x, y):
 
 
 @kernel_inlined
-def spot_worth(P, I, B, Z, W, aim, spots, i, x, y):
+def spot_worth(P, I, B, Z, W, aim, spots, i, x, y, small):
     """Worth of a spot: lane, room, spread, distance to the ball, ground gained, price of the way there."""
     team = I[i, TEAM]
     bx, by = B[BX], B[BY]
@@ -180,5 +183,5 @@ def spot_worth(P, I, B, Z, W, aim, spots, i, x, y):
             half = Z[0, Z_HX] * abs(aim[team, 1]) + Z[0, Z_HY] * abs(aim[team, 0])
             worth -= W[K_WIDE] * max(0.0, WIDE_SHARE * half - I[i, WIDE] * left)
     mx, my = x - P[i, X], y - P[i, Y]
-    worth -= W[K_SUP_MOVE] * math.sqrt(mx * mx + my * my)
+    worth -= W[K_SUP_MOVE] * small * math.sqrt(mx * mx + my * my)
     return worth + 0.02 * (mx * P[i, VX] + my * P[i, VY])
