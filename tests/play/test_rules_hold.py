@@ -15,6 +15,7 @@ from turnout.practice.read import read_practice
 from turnout.practice.setup import Setup
 from turnout.practice.steps import with_steps
 from turnout.study.many import Who, many
+from turnout.study.outside import answers
 
 AGE, LEVEL = 12, "settled"
 
@@ -132,17 +133,10 @@ def test_neutrals_stay_out_of_the_end_zones() -> None:
     assert np.abs(film.players_m[:, 8:, 1]).max() < line + 0.6
 
 
-def test_one_touch_for_everyone_loses_more_balls(tmp_path: Path) -> None:
+def test_one_touch_for_everyone_loses_more_balls() -> None:
     """Paired by seed. Published direction: one touch loses more balls than two or free (touchlimit-women)."""
-    setup = shipped("harbour-square")
-    one = rewritten(setup, tmp_path, "Edge players have 2 touches.", "Everyone has 1 touch.")
-    losses = [
-        [s.E[:, : c.SCORED].sum() / s.Q[c.Q_TIME] * 60 for s in many(x, Who(), block_s=180, seed=8, first=0, number=40)]
-        for x in (setup, one)
-    ]
-    more = np.array(losses[1]) - np.array(losses[0])
-    half = 1.685 * more.std(ddof=1) / np.sqrt(len(more))
-    assert more.mean() - half > 0
+    found = answers(["dir-08"], seeds=range(16))["dir-08"]
+    assert found.verdict == "clear", found.why()
 
 
 def test_an_edge_limit_of_one_changes_the_play() -> None:

@@ -112,9 +112,9 @@ def test_moving_along_an_edge_lets_edge_players_use_all_of_it(tmp_path: Path) ->
     drop, reach = ("wins the ball and completes", "change over"), []
     for rules in ([], ["Edge players move only along the edge of square."]):
         setup = with_rules("harbour-square", tmp_path, rules, drop=drop)
-        film = record(setup, age=12, level="settled", seed=2, window=(0, 300), rate_hz=2)
-        reach.append(np.ptp(film.players_m[:, 7:], axis=0).sum())
-    assert reach[1] > 1.2 * reach[0]
+        films = [record(setup, age=12, level="settled", seed=seed, window=(0, 300), rate_hz=2) for seed in (2, 3, 4, 5)]
+        reach.append([np.ptp(film.players_m[:, 7:], axis=0).sum() for film in films])
+    assert np.mean(reach[1]) > np.mean(reach[0])
 
 
 def test_a_shelter_lasts_until_the_touches_are_taken(tmp_path: Path) -> None:

@@ -17,7 +17,8 @@ FX, FY = 22, 23                        # wanted facing, unit vector
 FRESH = 24                             # what is left of the reserve for hard running, 0 to 1
 T_RUN = 25                             # s: on a run of his own until (third man, check away and back)
 PEAK = 26                              # m/s: fastest so far
-P_COLUMNS = 27
+PUSH_X, PUSH_Y = 27, 28                # m: how bodies in the way push this one aside
+P_COLUMNS = 29
 
 # I: players, int (players, I_COLUMNS)
 ROLE, TEAM, JOURNEY, CHASING, SLOT, SERVED = 0, 1, 2, 3, 4, 5
@@ -76,7 +77,8 @@ SHOT, SHOOTER = 37, 38                 # 1 while the ball of a shot is on its wa
 HELD = 39                              # 1: the keeper has it in his hands
 LAST_GATE, LAST_MAN = 40, 41           # gate last played through; defender between ball and goal
 THROUGH, PRESSED = 42, 43              # gate the flying pass has gone through, -1 none; 1: it was played under pressure
-G_SIZE = 44
+UNIT = 44                              # which ball it is
+G_SIZE = 45
 PLAY, DEAD = 0, 1
 
 # R: roles, float (roles, R_COLUMNS)

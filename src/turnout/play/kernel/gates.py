@@ -1,14 +1,17 @@
 """Lines on the ground that count when a pass goes through them: which one is next, where to stand for it."""
 
+from turnout.play.kernel.chance import MASK, mix
 from turnout.play.kernel.columns import *
 from turnout.play.kernel.compiling import kernel
 from turnout.play.kernel.ground import used_before
 from turnout.play.kernel.judging import actor_fits
 
+LEAST_FANCY = 0.05  # how much a gate a pair fancies is preferred to a nearer one, free
+
 
 @kernel
 def next_gate(I, B, G, Z, L, T, i, team, x, y):
-    """The nearest gate a pass of this side may score through now, or -1."""
+    """A gate a pass of this side may score through now, or -1: a near one, but not every ball the same one."""
     best, found = 1e18, -1
     for row in range(T.shape[0]):
         if T[row, ROW_WHEN] != E_THROUGH or T[row, ROW_DO] != D_POINTS or not actor_fits(I, T, row, i, team):
@@ -17,6 +20,8 @@ def next_gate(I, B, G, Z, L, T, i, team, x, y):
         if used_before(G, Z, L, place):
             continue
         gap = (Z[place, Z_X] - x) ** 2 + (Z[place, Z_Y] - y) ** 2
+        fancy = mix(G[UNIT] * 7919 + (G[LAST_GATE] + 1) * 104729 + place * 31) / MASK
+        gap *= LEAST_FANCY + fancy * fancy
         if gap < best:
             best, found = gap, place
     return found

@@ -10,7 +10,7 @@ FAST_MPS = 16 / 3.6
 HARD_MPS2 = 6.0
 STILL_MPS = 0.5
 WALK_MPS = 2.0
-APART_S, BODY_M, MOST_APART_M = 0.1, 0.55, 0.05  # two bodies side by side, free
+APART_S, BODY_M, MOST_APART_M = 0.1, 0.55, 0.045  # two bodies side by side, free
 SLOW_DOWN_M = 8.0  # nobody needs more than this to stop
 
 
@@ -83,6 +83,8 @@ def move(P, I, A, B, W, dt, holder, S, U):
 def part_bodies(P):
     """Bodies do not pass through one another: every APART_S those that overlap are moved apart, half each."""
     for i in range(P.shape[0]):
+        P[i, PUSH_X] = P[i, PUSH_Y] = 0.0
+    for i in range(P.shape[0]):
         for j in range(i + 1, P.shape[0]):
             dx, dy = P[j, X] - P[i, X], P[j, Y] - P[i, Y]
             gap2 = dx * dx + dy * dy
@@ -90,10 +92,15 @@ def part_bodies(P):
                 continue
             gap = math.sqrt(gap2)
             ux, uy = (dx / gap, dy / gap) if gap > 1e-6 else (1.0, 0.0)
-            half = min(0.5 * (BODY_M - gap), MOST_APART_M)
-            P[i, X], P[i, Y] = P[i, X] - ux * half, P[i, Y] - uy * half
-            P[j, X], P[j, Y] = P[j, X] + ux * half, P[j, Y] + uy * half
+            half = 0.5 * (BODY_M - gap)
+            P[i, PUSH_X], P[i, PUSH_Y] = P[i, PUSH_X] - ux * half, P[i, PUSH_Y] - uy * half
+            P[j, PUSH_X], P[j, PUSH_Y] = P[j, PUSH_X] + ux * half, P[j, PUSH_Y] + uy * half
             closing = (P[j, VX] - P[i, VX]) * ux + (P[j, VY] - P[i, VY]) * uy
             if closing < 0.0:  # the push that brought them together is spent
                 P[i, VX], P[i, VY] = P[i, VX] + 0.5 * closing * ux, P[i, VY] + 0.5 * closing * uy
                 P[j, VX], P[j, VY] = P[j, VX] - 0.5 * closing * ux, P[j, VY] - 0.5 * closing * uy
+    for i in range(P.shape[0]):
+        size = math.sqrt(P[i, PUSH_X] * P[i, PUSH_X] + P[i, PUSH_Y] * P[i, PUSH_Y])
+        share = min(1.0, MOST_APART_M / max(size, 1e-9))
+        P[i, X] += share * P[i, PUSH_X]
+        P[i, Y] += share * P[i, PUSH_Y]

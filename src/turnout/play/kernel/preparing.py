@@ -46,6 +46,7 @@ def prepare_balls(units, R, Z, T, L, start_row, owner, out_grow):
     G = np.full((balls, G_SIZE), -1, dtype=np.int64)
     for unit in range(balls):
         fresh_ball(B[unit], G[unit], Z, start_row, owner, out_grow)
+        G[unit, UNIT] = unit
     watched = 0
     for row in range(T.shape[0]):
         if E_ENTER <= T[row, ROW_WHEN] <= E_SECONDS:

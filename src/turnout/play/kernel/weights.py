@@ -67,7 +67,7 @@ TABLE: dict[str, Weight] = {
     "INSIDE_MOST": Weight(2.8, 1.0, 3.0, "m", "free: at most; a missed pass nearer the line is out"),
     "BRISK": Weight(9, 5.0, 9.0, "m/s", "free: whoever can run faster does not support faster"),
     "SUP_MOVE": Weight(0.16, 0.03, 0.2, "1/m", "free: moving has a price"),
-    "SUP_STAY": Weight(0.25, 0.0, 0.4, "-", "free"),
+    "SUP_STAY": Weight(0.18, 0.0, 0.4, "-", "free"),
     "MARK_MATE": Weight(0.36, 0.1, 0.8, "1/m", "free: 4.7 m between team-mates"),
     "MARK_BALL": Weight(0.10, 0.02, 0.3, "1/m", "free"),
     "MARK_MOVE": Weight(0.04, 0.01, 0.2, "1/m", "free"),
