@@ -86,10 +86,14 @@ def frozen_game(name: str) -> Setup:
     """One of the seven games, at its own numbers and size."""
     if name in SHELF:
         return setup_of(read_practice(practice_files()[name]))
-    ground, people, rules = GAMES[name]
-    lines = ["practice: Frozen", "ages: U7-U18", "ground:", *(f"  {line}" for line in ground)]
+    return written(*GAMES[name])
+
+
+def written(ground: Sequence[str], people: Sequence[str], rules: Sequence[str]) -> Setup:
+    """A game out of its lines of ground, people and sentences; raises BadInput where one has a fault."""
+    lines = ["practice: Asked of", "ages: U7-U18", "ground:", *(f"  {line}" for line in ground)]
     lines += ["people:", *(f"  {line}" for line in people), "rules:", *(f"  - {line}" for line in rules)]
-    document = load_text("\n".join(lines) + "\n", "frozen.yaml")
+    document = load_text("\n".join(lines) + "\n", "game.yaml")
     report = Report(document.file, document.problems)
     practice = practice_of(document, report)
     report.close()
