@@ -12,40 +12,52 @@ from turnout.play.kernel.weights import *
 
 GATE_OFF_M = 2.5
 STEP_M = 1.0  # in a keep-ball the ball is moved a step at a time, free
-CARRY_M, CARRY_FAR_M, OPEN_M = 2.2, 7.0, 4.5  # with a direction: nobody within the last, a run into the open, free
+CARRY_M, CARRY_FAR_M = 2.2, 5.5  # with a direction: a short and a long way to run with it, free
+DRIBBLE_SLOW = 1.28  # the ball rolls at 78 % of a pass's launch on average; a man who runs does not slow down
+SURE_M, SURE_SLACK_M = 0.3, 0.5  # so far from an opponent a run is even chances, and how fast that turns, free
 
 
 @kernel
 def carry(P, I, A, B, G, R, Z, L, T, W, aim, plans, spots, i):
-    """Pick where to run with the ball, away from pressure and forward. Returns what a run in is worth."""
+    """Pick where to run with the ball: away from pressure, forward, past a man. Returns what running is worth."""
     team = I[i, TEAM]
-    room = room_m(P, I, spots, team, P[i, X], P[i, Y])
-    directed = aim[team, 0] != 0.0 or aim[team, 1] != 0.0
-    far = STEP_M
-    if directed:
-        far = CARRY_FAR_M if room > OPEN_M else CARRY_M
-    best, best_x, best_y = 0.12 + 0.10 * min(room, 4.0), P[i, X], P[i, Y]
-    for way in range(8):
-        angle = 0.7853981633974483 * way
-        x, y = P[i, X] + far * math.cos(angle), P[i, Y] + far * math.sin(angle)
-        x, y = allowed(P, I, R, Z, L, B, team, i, x, y, 1.0)
-        worth = 0.10 * min(room_m(P, I, spots, team, x, y), 4.0)
-        worth += 0.14 * ((x - P[i, X]) * aim[team, 0] + (y - P[i, Y]) * aim[team, 1])
-        if worth > best:
-            best, best_x, best_y = worth, x, y
-    gain = 0.0
+    gain, x, y = best_way(P, I, A, B, G, R, Z, L, W, aim, spots, i)
     for row in range(T.shape[0]):
         if T[row, ROW_WHEN] == E_RUN_IN and T[row, ROW_DO] == D_POINTS and actor_fits(I, T, row, i, team):
-            x, y, worth = run_in(P, I, A, R, Z, W, spots, T[row, ROW_PLACE], team, i)
+            to_x, to_y, worth = run_in(P, I, A, R, Z, W, spots, T[row, ROW_PLACE], team, i)
             worth *= W[K_SCORE] * T[row, ROW_VALUE] * plans[T[row, ROW_PLACE], team]
             if worth > gain and worth > 0.05:
-                gain, best_x, best_y = worth, x, y
+                gain, x, y = worth, to_x, to_y
     gate = next_gate(I, B, G, Z, L, T, i, team, P[i, X], P[i, Y])
-    if gate >= 0 and best_x == P[i, X] and best_y == P[i, Y]:
-        best_x, best_y = before_gate(Z, gate, P[i, X], P[i, Y], GATE_OFF_M)
-        best_x, best_y = allowed(P, I, R, Z, L, B, team, i, best_x, best_y, 0.5)
-    B[CARRY_X], B[CARRY_Y] = best_x, best_y
+    if gate >= 0 and x == P[i, X] and y == P[i, Y]:
+        x, y = before_gate(Z, gate, P[i, X], P[i, Y], GATE_OFF_M)
+        x, y = allowed(P, I, R, Z, L, B, team, i, x, y, 0.5)
+    B[CARRY_X], B[CARRY_Y] = x, y
     return gain
+
+
+@kernel
+def best_way(P, I, A, B, G, R, Z, L, W, aim, spots, i):
+    """The best of eight ways to run, short and with a direction long; and how much better than staying it is."""
+    team, px, py = I[i, TEAM], P[i, X], P[i, Y]
+    ux, uy = aim[team, 0], aim[team, 1]
+    directed = ux != 0.0 or uy != 0.0
+    stay = 0.12 + 0.10 * min(room_m(P, I, spots, team, px, py), 4.0)
+    best, best_x, best_y = stay, px, py
+    pace = DRIBBLE_SLOW * W[K_DRIBBLE] * A[i, TOP]
+    for way in range(16 if directed else 8):
+        angle = 0.7853981633974483 * way
+        far = STEP_M if not directed else (CARRY_M if way < 8 else CARRY_FAR_M)
+        x, y = allowed(P, I, R, Z, L, B, team, i, px + far * math.cos(angle), py + far * math.sin(angle), 1.0)
+        worth = 0.10 * min(room_m(P, I, spots, team, x, y), 4.0)
+        if directed:
+            margin = lane_margin(P, I, A, R, W, spots, team, px, py, x, y, pace)
+            safe = 1.0 / (1.0 + math.exp(-(margin - SURE_M) / SURE_SLACK_M))
+            ahead = W[K_RUN_ON] * ((x - px) * ux + (y - py) * uy) / B[SQ]
+            worth = safe * (worth + ahead) - (1.0 - safe) * W[K_LOSS] * (1.0 + W[K_DANGER] * B[DANGER])
+        if worth > best:
+            best, best_x, best_y = worth, x, y
+    return (best - stay if directed else 0.0), best_x, best_y
 
 
 @kernel

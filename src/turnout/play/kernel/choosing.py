@@ -9,7 +9,7 @@ from turnout.play.kernel.compiling import kernel, kernel_inlined
 from turnout.play.kernel.ground import allowed, touch_limit
 from turnout.play.kernel.judging import pass_counts, pass_points
 from turnout.play.kernel.kicking import LOFT_RISE, kick_strain, launch_mps, lofted_mps, turn_s
-from turnout.play.kernel.lanes import danger, lane_margin, pressure_at, room_m, sheltered
+from turnout.play.kernel.lanes import danger, lane_margin, pressure_on, room_m, sheltered
 from turnout.play.kernel.seeing import believe
 from turnout.play.kernel.shooting import best_shot, chance_there
 from turnout.play.kernel.weights import *
@@ -33,8 +33,8 @@ def choose(P, I, A, B, G, R, Z, L, T, F, W, aim, plans, seen, spots, runs, chanc
     now, team, players = B[NOW], I[i, TEAM], P.shape[0]
     believe(seen, i, now, 0.1, spots)
     shelter = sheltered(P, I, B, R, Z, L, i, team) or G[HELD] == 1
-    near = room_m(P, I, spots, team, P[i, X], P[i, Y])
-    pressure = 0.0 if shelter or G[FREE] == 1 else pressure_at(near, W)
+    pressure = 0.0 if shelter or G[FREE] == 1 else pressure_on(I, spots, team, P[i, X], P[i, Y], W)
+    doubt = A[i, NOISE] * (1.0 + W[K_HASTE] * pressure)
     limit = touch_limit(I, R, Z, L, B, team, i)
     spare = 99 if limit == 0 else limit - G[TOUCHES]
     first_time = G[FIRST_TIME] == 1
@@ -45,11 +45,11 @@ def choose(P, I, A, B, G, R, Z, L, T, F, W, aim, plans, seen, spots, runs, chanc
             continue
         worth, ax, ay, speed, up = pass_worth(
             P, I, A, B, G, R, Z, L, T, F, W, aim, plans, seen, spots, runs, i, j, pressure, first_time)  # fmt: skip
-        worth += A[i, NOISE] * noise(chance, CHOOSE * players + i)
+        worth += doubt * noise(chance, CHOOSE * players + i)
         if worth > best:
             best, best_j, best_x, best_y, best_v, lift = worth, j, ax, ay, speed, up
     shot, sx, sy = best_shot(P, I, A, B, G, R, Z, T, W, plans, spots, i, pressure, first_time)
-    shoots = shot > -1e8 and shot + A[i, NOISE] * noise(chance, CHOOSE * players + i) > best
+    shoots = shot > -1e8 and shot + doubt * noise(chance, CHOOSE * players + i) > best
     if shoots:
         best, best_j, best_x, best_y, best_v, lift = shot, -1, sx, sy, 0.92 * A[i, KICK_TOP], 0.0
     held = now - B[T_HELD]
@@ -61,7 +61,7 @@ def choose(P, I, A, B, G, R, Z, L, T, F, W, aim, plans, seen, spots, runs, chanc
     B[CARRY_X], B[CARRY_Y] = P[i, X], P[i, Y]
     if spare >= 2 and G[FREE] == 0 and G[HELD] == 0:
         hold += carry(P, I, A, B, G, R, Z, L, T, W, aim, plans, spots, i)
-    hold += A[i, NOISE] * noise(chance, CHOOSE * players + i)
+    hold += doubt * noise(chance, CHOOSE * players + i)
     if (best_j < 0 and not shoots) or (hold >= best and not first_time and held < KEPT_MOST_S):
         keep_it(P, I, Z, B, spots, i, pressure)
         return

@@ -18,7 +18,8 @@ FRESH = 24                             # what is left of the reserve for hard ru
 T_RUN = 25                             # s: on a run of his own until (third man, check away and back)
 PEAK = 26                              # m/s: fastest so far
 PUSH_X, PUSH_Y = 27, 28                # m: how bodies in the way push this one aside
-P_COLUMNS = 29
+IN_REACH = 29                          # s: within reach of the ball at the holder's feet
+P_COLUMNS = 30
 
 # I: players, int (players, I_COLUMNS)
 ROLE, TEAM, JOURNEY, CHASING, SLOT, SERVED = 0, 1, 2, 3, 4, 5

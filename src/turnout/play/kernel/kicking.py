@@ -5,9 +5,8 @@ import math
 from turnout.play.kernel.chance import KICK, normal
 from turnout.play.kernel.columns import *
 from turnout.play.kernel.compiling import kernel, kernel_inlined
-from turnout.play.kernel.lanes import pressure_at
+from turnout.play.kernel.lanes import pressure_on
 from turnout.play.kernel.rolling import GRAVITY_MPS2
-from turnout.play.kernel.touching import nearest_m
 from turnout.play.kernel.weights import *
 
 STILL_BALL_STRAIN = 0.6  # carlsson2018: a still ball is kicked more accurately; how much is free
@@ -83,7 +82,7 @@ def kick(P, I, A, B, G, W, S, U, seen, chance):
     i, players, now = G[HOLDER], P.shape[0], B[NOW]
     dx, dy = B[AIM_X] - B[BX], B[AIM_Y] - B[BY]
     gap = math.sqrt(dx * dx + dy * dy)
-    pressure = 0.0 if G[FREE] == 1 or G[HELD] == 1 else pressure_at(nearest_m(P, I, i), W)
+    pressure = 0.0 if G[FREE] == 1 or G[HELD] == 1 else pressure_on(I, P, I[i, TEAM], P[i, X], P[i, Y], W)
     strain = kick_strain(P, A, B, G, W, i, pressure, G[FIRST_TIME] == 1, dx, dy)
     hard = B[KICK_V] / A[i, KICK_TOP]
     angle = A[i, AIM_SD] * strain * (GENTLE + HARD * hard * hard) * normal(chance, KICK * players + i)

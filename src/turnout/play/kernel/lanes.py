@@ -9,6 +9,7 @@ from turnout.play.kernel.weights import *
 
 STAND_OFF_S = 0.30  # a cutter is credited with this reaction, free
 FULL_M = 0.7  # somebody within it: full pressure, free
+DOUBLED = 0.5  # how much of their pressure further opponents add, free
 ROOM_MOST_M = 8.0
 DANGER_SHARE = 0.6  # of the root of the area
 
@@ -17,6 +18,22 @@ DANGER_SHARE = 0.6  # of the root of the area
 def pressure_at(near_m, W):
     """Pressure on a player, 0 to 1, by how near the nearest opponent is."""
     return min(1.0, max(0.0, (W[K_FREE] - near_m) / (W[K_FREE] - FULL_M)))
+
+
+@kernel_inlined
+def pressure_on(I, places, team, x, y, W):
+    """Pressure on a player of a team at (x, y), 0 to 1.5: the nearest opponent, and half of what the others add.
+
+    places (players, 2 or more): where everybody is, or is believed to be
+    """
+    most, rest = 0.0, 0.0
+    for k in range(I.shape[0]):
+        if I[k, TEAM] == 1 - team:
+            ox, oy = places[k, 0] - x, places[k, 1] - y
+            p = pressure_at(math.sqrt(ox * ox + oy * oy), W)
+            rest += min(p, most)
+            most = max(p, most)
+    return most + DOUBLED * min(1.0, rest)
 
 
 @kernel_inlined

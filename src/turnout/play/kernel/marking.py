@@ -38,7 +38,7 @@ def mark(P, I, A, B, G, R, Z, L, goals, W, aim, plans, seen, spots, lanes, chanc
             continue
         believe(seen, i, now, 0.1, spots)
         second = i == G[SECOND_0 + team] and i != G[LAST_MAN]
-        if i == G[PRESSER_0 + team] or (second and second_comes(P, B, G, W, team, i)):
+        if i == G[PRESSER_0 + team] or (second and second_comes(P, I, B, G, R, W, team, i)):
             press(P, I, A, B, G, R, Z, L, W, aim, spots, i)
         elif i == G[LAST_MAN]:
             stay_last(P, I, A, B, G, R, Z, L, goals, W, i)
@@ -47,13 +47,23 @@ def mark(P, I, A, B, G, R, Z, L, goals, W, aim, plans, seen, spots, lanes, chanc
 
 
 @kernel
-def second_comes(P, B, G, W, team, i):
-    """Two press just after a loss, a carrier who has kept the ball long, and whoever has it within their reach."""
+def second_comes(P, I, B, G, R, W, team, i):
+    """Two press just after a loss, with men over, a carrier who has kept it long, and a ball within their reach."""
     if (P[i, X] - B[BX]) ** 2 + (P[i, Y] - B[BY]) ** 2 < W[K_SWARM] * W[K_SWARM]:
         return True
-    if B[NOW] - B[T_LOST_0 + team] < W[K_COUNTER_S]:
+    if B[NOW] - B[T_LOST_0 + team] < W[K_COUNTER_S] or men_over(P, I, R, team) > 0:
         return True
     return G[HOLDER] >= 0 and B[NOW] - B[T_HELD] > W[K_DOUBLE_S]
+
+
+@kernel
+def men_over(P, I, R, team):
+    """How many more a side has in play than the other, edge players and keepers apart."""
+    over = 0
+    for j in range(P.shape[0]):
+        if I[j, JOURNEY] == 0 and R[I[j, ROLE], R_EDGE] < 0.0 and R[I[j, ROLE], R_KEEPS] < 0.0:
+            over += (I[j, TEAM] == team) - (I[j, TEAM] == 1 - team)
+    return over
 
 
 @kernel

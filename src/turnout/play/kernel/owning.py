@@ -79,6 +79,8 @@ def hold(P, I, B, G, A, R, Z, player, wait_s):
     keeps = R[I[player, ROLE], R_KEEPS] >= 0.0
     G[HELD] = 1 if keeps and inside(Z, int(R[I[player, ROLE], R_HOME]), P[player, X], P[player, Y], 0.5) else 0
     B[T_HELD] = now
+    for j in range(P.shape[0]):
+        P[j, IN_REACH] = 0.0
     B[T_READY] = now + wait_s
     B[T_CHOOSE] = now + wait_s
     B[T_TOUCH] = now

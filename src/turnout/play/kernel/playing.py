@@ -86,7 +86,7 @@ def kick_off(P, I, A, B, G, R, Z, L, T, W, aim, starts, seen, runs, chance, V, Q
     stir(P, I, B, G, R, Z, L, chance)
     begin(P, I, A, B, G, R, Z, L, V, Q, LOG, G[TAKER])
     for i in range(P.shape[0]):
-        look(P, I, W, seen, i, 0.0, True)
+        look(P, I, seen, i, 0.0, True, W[K_CONE])
         for j in range(P.shape[0]):
             seen[i, j, 4] = -STALE_MOST_S * uniform(chance, START * P.shape[0] + i)
 

@@ -31,13 +31,16 @@ def see(P, I, A, B, G, Z, W, aim, seen, chance, S):
         if pressed:
             S[i, S_NEAR_S] += W[K_SEE_S]
             S[i, S_LOOKS_PRESSED] += 1 if around else 0
-        look(P, I, W, seen, i, now, around)
+        cone = W[K_EYES] if i == G[TARGET] and G[PASS_ON] == 1 else W[K_CONE]
+        look(P, I, seen, i, now, around, cone)
 
 
 @kernel
-def look(P, I, W, seen, i, now, around):
-    """Refresh a player's picture; STALE becomes the mean age (0 to 1 s) of the opponents near the ball side."""
-    cone = W[K_CONE]
+def look(P, I, seen, i, now, around, cone):
+    """Refresh a player's picture; STALE becomes the mean age (0 to 1 s) of the opponents near the ball side.
+
+    cone: cosine of the half angle he takes in; whoever waits for a pass has his eyes on the ball
+    """
     stale, near = 0.0, 0
     for j in range(P.shape[0]):
         if j == i:

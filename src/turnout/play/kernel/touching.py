@@ -15,6 +15,7 @@ BLOCKS_FROM_MPS = 3.0
 UNREADY = 0.2  # before the kick is answered a leg still meets some balls, free
 STANDING_HANDS_M = 0.6
 NEAR_M = 2.0
+SET_MOST = 3.0  # a tackler who has been at his man for so many times SET_S is no better after more, free
 EASY_SHARE = 0.28  # a ball slower than this share of his own hardest kick is easy to take, free
 CHILD_KICK_MPS = 14.0
 PRESSED_TOUCH = 0.08
@@ -197,7 +198,7 @@ def tackler(P, I, A, B, G, R, Z, L, W, dt, chance):
     holder, now = G[HOLDER], B[NOW]
     found, pressed = -1, False
     speed = math.sqrt(P[holder, VX] * P[holder, VX] + P[holder, VY] * P[holder, VY])
-    loose = (W[K_FIRST_PRESS] if B[T_READY] > now else 1.0) + W[K_RUN_AT] * speed
+    loose = (W[K_FIRST_PRESS] if B[T_READY] > now else 0.0) + W[K_RUN_AT] * speed
     if G[FREE] == 1 or G[HELD] == 1 or sheltered(P, I, B, R, Z, L, holder, I[holder, TEAM]):
         return found, pressed
     for i in range(P.shape[0]):
@@ -208,8 +209,10 @@ def tackler(P, I, A, B, G, R, Z, L, W, dt, chance):
         if dx * dx + dy * dy < NEAR_M * NEAR_M:
             pressed = True
         if dx * dx + dy * dy > reach * reach or P[i, T_NO_TOUCH] > now:
+            P[i, IN_REACH] = max(0.0, P[i, IN_REACH] - dt)
             continue
-        rate = W[K_TACKLE_RATE] * A[i, TACKLES] * loose
+        P[i, IN_REACH] += dt
+        rate = W[K_TACKLE_RATE] * A[i, TACKLES] * (loose + min(SET_MOST, P[i, IN_REACH] / W[K_SET_S]))
         if dx * (P[holder, X] - P[i, X]) + dy * (P[holder, Y] - P[i, Y]) > 0.0:
             between = (P[holder, X] - P[i, X]) ** 2 + (P[holder, Y] - P[i, Y]) ** 2 < dx * dx + dy * dy
             if between:
