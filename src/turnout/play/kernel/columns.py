@@ -41,7 +41,8 @@ SPOT_NOISE, MOVE_S, MOVE_PACE = 15, 16, 17  # positioning noise; s between off-b
 CRUISE = 18                            # m/s: pace that can be kept up; faster uses the reserve
 FOOT, WEAK = 19, 20                    # 1 right, -1 left footed; how much wider kicks with the other foot go
 REACH_M = 21                           # m: how far a keeper's hands reach to the side
-A_COLUMNS = 22
+READS = 22                             # 0 runs hard at everything, 1 takes the time he has to be there
+A_COLUMNS = 23
 
 # B: ball and moment, float
 BX, BY, BVX, BVY = 0, 1, 2, 3          # m, m/s

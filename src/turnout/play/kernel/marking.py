@@ -7,6 +7,7 @@ from turnout.play.kernel.columns import *
 from turnout.play.kernel.compiling import kernel, kernel_inlined
 from turnout.play.kernel.ground import allowed
 from turnout.play.kernel.lanes import sheltered
+from turnout.play.kernel.pacing import press_pace
 from turnout.play.kernel.seeing import believe
 from turnout.play.kernel.weights import *
 
@@ -16,7 +17,6 @@ BLOCK_GAP_M = 4.7
 MARK_S = 0.2
 SHELTER_OFF_M = 3.0
 EDGE_OFF_M = 1.2
-PRESS_PER_S = 0.6  # nobody sprints the last metres to a man, free
 MAN_MATTERS = 0.85
 LAST_MOST_M = 6.0
 
@@ -135,7 +135,7 @@ def press(P, I, A, B, G, R, Z, L, W, aim, spots, i):
     else:
         x, y = bx + ux * off, by + uy * off
     P[i, TX], P[i, TY] = allowed(P, I, R, Z, L, B, G[BALL_TEAM], i, x, y, 0.3)
-    P[i, PACE] = min(W[K_PRESS_PACE] * A[i, TOP], W[K_PRESS_MPS] + PRESS_PER_S * gap)
+    P[i, PACE] = press_pace(A, W, i, gap)
 
 
 @kernel_inlined

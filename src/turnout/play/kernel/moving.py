@@ -10,8 +10,10 @@ FAST_MPS = 16 / 3.6
 HARD_MPS2 = 6.0
 STILL_MPS = 0.5
 WALK_MPS = 2.0
+RUN_WITH_M = 1.2  # the ball is carried on a way as long as this without slowing down at its end, free
 APART_S, BODY_M, MOST_APART_M = 0.1, 0.55, 0.045  # two bodies side by side, free
-SLOW_DOWN_M = 8.0  # nobody needs more than this to stop
+SLOW_DOWN_M = 12.0  # nobody needs more than this to stop
+EARLY = 0.3  # so much more gently an adult stops who need not be there first, free
 
 
 @kernel
@@ -37,8 +39,9 @@ def move(P, I, A, B, W, dt, holder, S, U):
         back = (dx * P[i, HX] + dy * P[i, HY]) / gap if gap > 1e-9 else 1.0
         if back < 0.0:
             pace *= 1.0 + 0.35 * back
-        if gap < SLOW_DOWN_M:
-            pace = min(pace, math.sqrt(1.4 * brake * gap), 3.3 * gap)
+        if gap < SLOW_DOWN_M and not (i == holder and gap > RUN_WITH_M):
+            gently = 1.0 if i == holder or I[i, CHASING] == 1 else 1.0 - EARLY * A[i, READS]
+            pace = min(pace, math.sqrt(1.4 * brake * gently * gap), 3.3 * gap)
         wx, wy = (dx / gap * pace, dy / gap * pace) if gap > 1e-9 else (0.0, 0.0)
         ax, ay = (wx - vx) * ease, (wy - vy) * ease
         speed = math.sqrt(speed2)

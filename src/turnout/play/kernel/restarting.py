@@ -14,6 +14,7 @@ FETCH_MPS = 5.0
 READY_M = 2.0
 WAIT_MOST_S = 8.0
 SLIDE = 0.45
+JOG_MPS = 3.4  # nobody runs to a restart faster, free
 DROP_OFF_SHARE = 0.45  # as the retreat line of the youngest formats, of the root of the area; common practice
 
 
@@ -26,7 +27,7 @@ def stop(P, I, B, G, R, Z, L, T, W, aim, starts, Q, runs, LOG, team, row, x, y):
     for side in range(runs.shape[0]):
         runs[side] = 0
     G[WANT_STOP] = G[SHOT] = G[HELD] = 0
-    B[BVX], B[BVY], B[BZ], B[BVZ] = 0.0, 0.0, 0.0, 0.0
+    B[BVX], B[BVY], B[BVZ] = 0.0, 0.0, 0.0
     B[STOP_X] = 1e9
     for i in range(P.shape[0]):
         P[i, T_RUN] = 0.0
@@ -138,7 +139,7 @@ def send(P, I, B, G, R, Z, L, W, i):
     P[i, SPOT_X], P[i, SPOT_Y] = x, y
     P[i, TX], P[i, TY] = x, y
     gap = math.sqrt((P[i, X] - x) ** 2 + (P[i, Y] - y) ** 2)
-    P[i, PACE] = W[K_WALK] * (1.1 if i == G[TAKER] else 1.0) + 0.12 * max(0.0, gap - 4.0)
+    P[i, PACE] = min(JOG_MPS, W[K_WALK] * (1.1 if i == G[TAKER] else 1.0) + 0.12 * max(0.0, gap - 4.0))
     I[i, CHASING] = 0
 
 
@@ -152,8 +153,9 @@ def dead(P, I, A, B, G, R, Z, L, W, V, Q, LOG, dt):
         way = min(1.0, FETCH_MPS * dt / gap)
         B[BX] += dx * way
         B[BY] += dy * way
+    B[BZ] = max(0.0, B[BZ] - FETCH_MPS * dt)
     taker = G[TAKER]
-    if taker < 0 or gap > 0.5:
+    if taker < 0 or gap > 0.5 or B[BZ] > 0.0:
         return
     late = now - B[T_DEAD] > WAIT_MOST_S
     if math.sqrt((P[taker, X] - B[BX]) ** 2 + (P[taker, Y] - B[BY]) ** 2) > 0.75:

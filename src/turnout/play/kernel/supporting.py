@@ -8,20 +8,21 @@ from turnout.play.kernel.compiling import kernel, kernel_inlined
 from turnout.play.kernel.gates import behind_gate, next_gate
 from turnout.play.kernel.ground import allowed
 from turnout.play.kernel.judging import actor_fits
+from turnout.play.kernel.pacing import FIRM_PASS_M, price_of_moving, support_pace
 from turnout.play.kernel.seeing import believe
+from turnout.play.kernel.shape import REAR_MAN
 from turnout.play.kernel.weights import *
 
 SIXTH = 1.0471975511965976  # a sixth of a turn
 NEAR_RING_M, FAR_RING_M = 1.5, 3.4
 LOOK_AHEAD_S = 0.24
-SET_S, SET_PACE = 0.2, 0.45  # when the man on the ball looks up, slow down to be set for the pass, free
 LANE_CAP_M = 2.3
 CLOSE_TO_BALL_M = 3.9
-FIRM_PASS_M = 14.0
-REAR_MAN, WIDE_SHARE = 2, 0.72
+WIDE_SHARE = 0.72
 BEHIND_GATE_M = 2.5
 TIGHT_M, CHECK_M, CHECK_SHARE = 1.5, 2.2, 0.15  # check away: how tight, how far, how often, free
-SMALL_M = 14.0  # keep-ball in a larger area: standing is worth less and moving costs less, free
+BUNCH = 0.6  # share of the wish to keep off the ball and mates in a child who runs hard at everything, free
+ROOMY_M = 26.0  # on a larger pitch both rings grow with it, free
 RUN_PACE = 1.4  # a run is faster than support, free
 THIRD_MAN_M, RUN_ON_M, RUN_S = 14.0, 7.0, 1.3  # third man: from how near, how far, how long, free
 
@@ -104,18 +105,20 @@ def best_spot(P, I, A, B, G, R, Z, L, T, W, aim, spots, chance, i):
     """Compare staying with six spots on a near or a far ring (by chance), and set the run."""
     players = P.shape[0]
     ring = NEAR_RING_M if uniform(chance, SUPPORT * players + i) < 0.5 else FAR_RING_M
+    ring *= max(1.0, B[SQ] / ROOMY_M)
     turn = uniform(chance, SUPPORT * players + i) * SIXTH
     best, best_x, best_y = -1e9, P[i, X], P[i, Y]
     directed = aim[I[i, TEAM], 0] != 0.0 or aim[I[i, TEAM], 1] != 0.0
     forward = directed and I[i, WIDE] != REAR_MAN
-    small = 1.0 if directed else min(1.0, SMALL_M / B[SQ])
+    small = price_of_moving(P, I, A, B, directed, i)
+    spread = BUNCH + (1.0 - BUNCH) * A[i, READS]
     for way in range(7):
         x, y = P[i, X], P[i, Y]
         if way > 0:
             angle = turn + SIXTH * way
             x, y = x + ring * math.cos(angle), y + ring * math.sin(angle)
         x, y = allowed(P, I, R, Z, L, B, G[BALL_TEAM], i, x, y, min(W[K_INSIDE_MOST], W[K_INSIDE] * B[SQ]))
-        worth = spot_worth(P, I, B, Z, W, aim, spots, i, x, y, small)
+        worth = spot_worth(P, I, B, Z, W, aim, spots, i, x, y, small, spread)
         if forward:
             worth += W[K_CHANCE] * goal_in_view(I, Z, T, i, x, y)
         if way == 0:
@@ -125,11 +128,8 @@ def best_spot(P, I, A, B, G, R, Z, L, T, W, aim, spots, chance, i):
             worth += A[i, SPOT_NOISE] * noise(chance, SUPPORT * players + i)
         if worth > best:
             best, best_x, best_y = worth, x, y
-    gap = math.sqrt((best_x - P[i, X]) ** 2 + (best_y - P[i, Y]) ** 2)
     P[i, TX], P[i, TY] = best_x, best_y
-    P[i, PACE] = A[i, MOVE_PACE] * min(A[i, TOP], W[K_BRISK]) * min(1.0, 0.3 + 0.25 * gap)
-    if G[HOLDER] >= 0 and B[NOW] > B[T_READY] - SET_S:
-        P[i, PACE] *= SET_PACE
+    P[i, PACE] = support_pace(P, I, A, B, G, W, aim, i)
 
 
 @kernel
@@ -146,7 +146,7 @@ def goal_in_view(I, Z, T, i, x, y):
 
 
 @kernel_inlined
-def spot_worth(P, I, B, Z, W, aim, spots, i, x, y, small):
+def spot_worth(P, I, B, Z, W, aim, spots, i, x, y, small, spread):
     """Worth of a spot: lane, room, spread, distance to the ball, ground gained, price of the way there."""
     team = I[i, TEAM]
     bx, by = B[BX], B[BY]
@@ -170,8 +170,8 @@ def spot_worth(P, I, B, Z, W, aim, spots, i, x, y, small):
         if 0.3 < s < to_ball:
             lane = min(lane, abs(sy * ux - sx * uy) * (1.0 + 0.6 * max(0.0, 1.0 - s / 4.0)))
     worth = W[K_SUP_GAP] * lane + W[K_SUP_OPP] * min(math.sqrt(opponent), 4.0)
-    worth -= W[K_SUP_MATE] * max(0.0, 0.27 * B[SQ] - math.sqrt(mate))
-    worth -= W[K_SUP_BALL] * max(0.0, CLOSE_TO_BALL_M - to_ball)
+    worth -= spread * W[K_SUP_MATE] * max(0.0, 0.27 * B[SQ] - math.sqrt(mate))
+    worth -= spread * W[K_SUP_BALL] * max(0.0, CLOSE_TO_BALL_M - to_ball)
     worth -= W[K_SUP_FAR] * max(0.0, to_ball - FIRM_PASS_M)
     forward = (dx * aim[team, 0] + dy * aim[team, 1]) / B[SQ]
     if I[i, WIDE] == REAR_MAN:
