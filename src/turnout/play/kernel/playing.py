@@ -6,11 +6,12 @@ from turnout.play.kernel.chance import MASK, PURPOSES, START, mix, noise, unifor
 from turnout.play.kernel.chasing import chase
 from turnout.play.kernel.columns import *
 from turnout.play.kernel.compiling import kernel, kernel_making_arrays
+from turnout.play.kernel.gates import share_gates
 from turnout.play.kernel.ground import allowed
 from turnout.play.kernel.keeping import keep
 from turnout.play.kernel.loose_ball import loose
 from turnout.play.kernel.marking import mark
-from turnout.play.kernel.moving import APART_S, move, part_bodies
+from turnout.play.kernel.moving import APART_S, look_ahead, move, part_bodies
 from turnout.play.kernel.on_ball import on_ball
 from turnout.play.kernel.owning import close_possession, close_spell
 from turnout.play.kernel.preparing import prepare_balls, prepare_players
@@ -71,6 +72,9 @@ def run(
         step += number
         if step % apart == 0:
             part_bodies(P)
+            for ball in range(balls):
+                look_ahead(P, I, units[ball, 0], units[ball, 1])
+            share_gates(I, B, G, Z, L, T, units)
     Q[Q_TIME] = steps * dt
     for i in range(P.shape[0]):
         S[i, S_TIME], S[i, S_PEAK] = Q[Q_TIME], P[i, PEAK]
