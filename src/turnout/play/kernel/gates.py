@@ -6,7 +6,7 @@ from turnout.play.kernel.compiling import kernel
 from turnout.play.kernel.ground import used_before
 from turnout.play.kernel.judging import actor_fits
 
-LEAST_FANCY = 0.05  # how much a gate a pair fancies is preferred to a nearer one, free
+LEAST_FANCY = 0.3  # how much a gate a pair fancies is preferred to a nearer one, free
 CROWDED = 1e6  # of gates that others make for the nearest
 
 

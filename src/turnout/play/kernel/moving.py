@@ -12,7 +12,7 @@ STILL_MPS = 0.5
 WALK_MPS = 2.0
 APART_S, BODY_M, MOST_APART_M = 0.1, 0.55, 0.045  # two bodies side by side, free
 SLOW_DOWN_M = 8.0  # nobody needs more than this to stop
-AHEAD_S, AHEAD_M, PASS_M = 0.9, 4.0, 0.85  # how far ahead a runner looks; middle to middle passing a body, free
+AHEAD_S, AHEAD_M, ROOM_M = 0.9, 4.5, 2.0  # how far ahead a runner looks; the room he would keep to a body, free
 TURNS = ((0.906, 0.423), (0.643, 0.766), (0.174, 0.985))  # 25, 50 and 80 degrees
 TURN_COST, OTHER_SIDE_COST = 0.25, 0.1  # seconds of a clear way a turn, a change of side must be worth, free
 BEHIND_S, LEAST_PACE = 0.5, 0.15
@@ -119,7 +119,10 @@ def steer(P, I, first, end, i, ux, uy, gap, clear, side):
 
 @kernel_inlined
 def clear_s(P, I, first, end, i, ux, uy, gap):
-    """Seconds until a run along (ux, uy) meets a body that stands or runs on as now, AHEAD_S at most."""
+    """Seconds of clear way along (ux, uy), AHEAD_S at most, before bodies that stand or run on as now.
+
+    A body that is met counts from where it comes too near, one that is passed the less the farther off.
+    """
     pace = max(P[i, PACE], 0.5)
     wx, wy = ux * pace, uy * pace
     soonest = AHEAD_S
@@ -133,12 +136,13 @@ def clear_s(P, I, first, end, i, ux, uy, gap):
         if nearing <= 0.0:
             continue
         fast2 = rx * rx + ry * ry
-        root = nearing * nearing - fast2 * (away2 - PASS_M * PASS_M)
-        if root <= 0.0:
+        least2 = away2 - nearing * nearing / fast2
+        if least2 >= ROOM_M * ROOM_M:
             continue
-        at = max(0.0, (nearing - math.sqrt(root)) / fast2)
-        if at < soonest and at * pace < gap:  # a body beyond the spot is not in the way
-            soonest = at
+        at = max(0.0, (nearing - math.sqrt(fast2 * (ROOM_M * ROOM_M - least2))) / fast2)
+        if at < AHEAD_S and at * pace < gap:  # a body beyond the spot is not in the way
+            by = math.sqrt(max(0.0, least2)) / ROOM_M
+            soonest = min(soonest, at + (AHEAD_S - at) * by)
     return soonest
 
 
