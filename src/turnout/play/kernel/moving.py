@@ -13,9 +13,10 @@ WALK_MPS = 2.0
 APART_S, BODY_M, MOST_APART_M = 0.1, 0.55, 0.045  # two bodies side by side, free
 SLOW_DOWN_M = 8.0  # nobody needs more than this to stop
 AHEAD_S, AHEAD_M, ROOM_M = 0.9, 4.5, 2.0  # how far ahead a runner looks; the room he would keep to a body, free
+SOON_THERE_M = 3.0
 TURNS = ((0.906, 0.423), (0.643, 0.766), (0.174, 0.985))  # 25, 50 and 80 degrees
 TURN_COST, OTHER_SIDE_COST = 0.25, 0.1  # seconds of a clear way a turn, a change of side must be worth, free
-BEHIND_S, LEAST_PACE = 0.5, 0.15
+BEHIND_S, LEAST_PACE = 0.5, 0.15  # slower behind what is nearer than this, down to that share of the pace, free
 
 
 @kernel
@@ -85,10 +86,10 @@ def move(P, I, A, B, W, dt, holder, S, U):
 
 
 @kernel
-def look_ahead(P, I, first, end):
+def look_ahead(P, I, first, end, ball_team):
     """Every APART_S whoever runs, of the players of one ball, looks where he runs: round a body ahead of him.
 
-    With nothing else to tell he passes it on his right. An opponent of his own game he does not avoid but meets.
+    With nothing else to tell he passes it on his right.
     """
     for i in range(first, end):
         dx, dy = P[i, TX] - P[i, X], P[i, TY] - P[i, Y]
@@ -97,19 +98,25 @@ def look_ahead(P, I, first, end):
         P[i, WAY_C], P[i, WAY_S], P[i, WAY_PACE] = 1.0, 0.0, 1.0
         if gap > 0.1 and P[i, PACE] > 0.1:
             ux, uy = dx / gap, dy / gap
-            clear = clear_s(P, I, first, end, i, ux, uy, gap)
+            clear = clear_s(P, I, first, end, ball_team, i, ux, uy, gap)
             if clear < AHEAD_S:
-                steer(P, I, first, end, i, ux, uy, gap, clear, side)
+                steer(P, I, first, end, ball_team, i, ux, uy, gap, clear, side)
+
+
+@kernel_inlined
+def gives_way(I, ball_team, i, j):
+    """Whether a player gives way to another of his game: not to an opponent, and defenders close in side by side."""
+    return I[j, TEAM] != 1 - I[i, TEAM] and I[i, TEAM] != 1 - ball_team
 
 
 @kernel
-def steer(P, I, first, end, i, ux, uy, gap, clear, side):
+def steer(P, I, first, end, ball_team, i, ux, uy, gap, clear, side):
     """Turn the run to where the way is clear longest for the least turn, and slow down behind what is still ahead."""
     best, free = clear, clear
     for turn in range(3):
         for hand in (-1.0, 1.0):
             c, s = TURNS[turn][0], hand * TURNS[turn][1]
-            seconds = clear_s(P, I, first, end, i, c * ux - s * uy, s * ux + c * uy, gap)
+            seconds = clear_s(P, I, first, end, ball_team, i, c * ux - s * uy, s * ux + c * uy, gap)
             worth = seconds - TURN_COST * (1.0 - c) - (OTHER_SIDE_COST if s * side < 0.0 else 0.0)
             if worth > best + 1e-9:
                 best, free = worth, seconds
@@ -118,7 +125,7 @@ def steer(P, I, first, end, i, ux, uy, gap, clear, side):
 
 
 @kernel_inlined
-def clear_s(P, I, first, end, i, ux, uy, gap):
+def clear_s(P, I, first, end, ball_team, i, ux, uy, gap):
     """Seconds of clear way along (ux, uy), AHEAD_S at most, before bodies that stand or run on as now.
 
     A body that is met counts from where it comes too near, one that is passed the less the farther off.
@@ -129,7 +136,7 @@ def clear_s(P, I, first, end, i, ux, uy, gap):
     for j in range(P.shape[0]):
         px, py = P[j, X] - P[i, X], P[j, Y] - P[i, Y]
         away2 = px * px + py * py
-        if away2 > AHEAD_M * AHEAD_M or j == i or (first <= j < end and I[j, TEAM] == 1 - I[i, TEAM]):
+        if away2 > AHEAD_M * AHEAD_M or j == i or (first <= j < end and not gives_way(I, ball_team, i, j)):
             continue
         rx, ry = wx - P[j, VX], wy - P[j, VY]
         nearing = px * rx + py * ry
@@ -137,12 +144,17 @@ def clear_s(P, I, first, end, i, ux, uy, gap):
             continue
         fast2 = rx * rx + ry * ry
         least2 = away2 - nearing * nearing / fast2
-        if least2 >= ROOM_M * ROOM_M:
+        room = ROOM_M
+        if least2 >= room * room:
             continue
-        at = max(0.0, (nearing - math.sqrt(fast2 * (ROOM_M * ROOM_M - least2))) / fast2)
+        if gap < SOON_THERE_M:  # whoever stands beside the spot must be put up with
+            room = min(room, math.sqrt((P[j, X] - P[i, TX]) ** 2 + (P[j, Y] - P[i, TY]) ** 2))
+            if least2 >= room * room:
+                continue
+        at = max(0.0, (nearing - math.sqrt(fast2 * (room * room - least2))) / fast2)
         if at < AHEAD_S and at * pace < gap:  # a body beyond the spot is not in the way
-            by = math.sqrt(max(0.0, least2)) / ROOM_M
-            soonest = min(soonest, at + (AHEAD_S - at) * by)
+            past = math.sqrt(max(0.0, least2)) / room
+            soonest = min(soonest, at + (AHEAD_S - at) * past)
     return soonest
 
 

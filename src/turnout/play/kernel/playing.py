@@ -73,7 +73,7 @@ def run(
         if step % apart == 0:
             part_bodies(P)
             for ball in range(balls):
-                look_ahead(P, I, units[ball, 0], units[ball, 1])
+                look_ahead(P, I, units[ball, 0], units[ball, 1], G[ball, BALL_TEAM])
             share_gates(I, B, G, Z, L, T, units)
     Q[Q_TIME] = steps * dt
     for i in range(P.shape[0]):
