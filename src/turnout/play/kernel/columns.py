@@ -18,8 +18,8 @@ FRESH = 24                             # what is left of the reserve for hard ru
 T_RUN = 25                             # s: on a run of his own until (third man, check away and back)
 PEAK = 26                              # m/s: fastest so far
 PUSH_X, PUSH_Y = 27, 28                # m: how bodies in the way push this one aside
-WAY_C, WAY_S, WAY_PACE = 29, 30, 31    # how far the run is turned round bodies ahead (cosine, sine); share of the pace left
-P_COLUMNS = 32
+ASIDE, SLOWED = 29, 30                 # sine of the turn of the run round bodies ahead; share of the pace given up
+P_COLUMNS = 31
 
 # I: players, int (players, I_COLUMNS)
 ROLE, TEAM, JOURNEY, CHASING, SLOT, SERVED = 0, 1, 2, 3, 4, 5

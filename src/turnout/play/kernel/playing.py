@@ -47,8 +47,9 @@ def run(
         units, R, Z, T, L, start_row, owner, out_grow)  # fmt: skip
     for ball in range(balls):
         a, b = units[ball, 0], units[ball, 1]
-        kick_off(balls, P[a:b], I[a:b], A[a:b], B[ball], G[ball], R, Z, limits[ball], T, W, aim, starts[ball], seen[ball],
-                 runs[ball], chance[a * PURPOSES : b * PURPOSES], V, Q, LOG[ball], owner, start_row)  # fmt: skip
+        kick_off(balls, P[a:b], I[a:b], A[a:b], B[ball], G[ball], R, Z, limits[ball], T, W, aim, starts[ball],
+                 seen[ball], runs[ball], chance[a * PURPOSES : b * PURPOSES], V, Q, LOG[ball], owner,
+                 start_row)  # fmt: skip
     lifts = (L[:, L_UNTIL] != UNTIL_NONE).any()
     keepers, lines = (R[:, R_KEEPS] >= 0.0).any(), (R[:, R_WAITS] == 1.0).any()
     apart = max(1, int(APART_S / dt + 0.5))

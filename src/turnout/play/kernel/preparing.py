@@ -26,7 +26,7 @@ def prepare_players(seed, units, roles, R, edges, slots, owner):
         if slots[i] >= 0:
             P[i, EDGE_AT], P[i, EDGE_SPAN] = edges[slots[i], SLOT_AT], edges[slots[i], SLOT_SPAN]
         P[i, REACH_LEFT] = P[i, TACKLE_LEFT] = -1.0
-        P[i, FRESH] = P[i, WAY_C] = P[i, WAY_PACE] = 1.0
+        P[i, FRESH] = 1.0
     for unit in range(units.shape[0]):
         first, number = units[unit, 0], units[unit, 1] - units[unit, 0]
         for i in range(number):

@@ -52,7 +52,7 @@ def who_starts(I, R, team):
 
 @kernel
 def begins_at(I, Z, starts, balls):
-    """Where a run begins: in the middle of the area; with several balls where the first player of each has his place."""
+    """Where a run begins: the middle of the area; with several balls the first place of each ball's own players."""
     if balls == 1:
         return Z[0, Z_X], Z[0, Z_Y]
     role = I[0, ROLE]
