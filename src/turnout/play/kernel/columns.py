@@ -19,7 +19,8 @@ T_RUN = 25                             # s: on a run of his own until (third man
 PEAK = 26                              # m/s: fastest so far
 PUSH_X, PUSH_Y = 27, 28                # m: how bodies in the way push this one aside
 IN_REACH = 29                          # s: within reach of the ball at the holder's feet
-P_COLUMNS = 30
+ASIDE, SLOWED = 30, 31                 # sine of the turn of the run round bodies ahead; share of the pace given up
+P_COLUMNS = 32
 
 # I: players, int (players, I_COLUMNS)
 ROLE, TEAM, JOURNEY, CHASING, SLOT, SERVED = 0, 1, 2, 3, 4, 5
@@ -80,7 +81,8 @@ HELD = 39                              # 1: the keeper has it in his hands
 LAST_GATE, LAST_MAN = 40, 41           # gate last played through; defender between ball and goal
 THROUGH, PRESSED = 42, 43              # gate the flying pass has gone through, -1 none; 1: it was played under pressure
 UNIT = 44                              # which ball it is
-G_SIZE = 45
+NEXT_GATE = 45                         # several balls: the gate these players make for, nobody else's; -1 none
+G_SIZE = 46
 PLAY, DEAD = 0, 1
 
 # R: roles, float (roles, R_COLUMNS)

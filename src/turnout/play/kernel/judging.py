@@ -6,6 +6,8 @@ from turnout.play.kernel.columns import *
 from turnout.play.kernel.compiling import kernel, kernel_inlined
 from turnout.play.kernel.ground import crossed, edge_share, inside, used_before
 
+WASTED = 2.0  # points; a pair nobody takes the ball from waits with a pass that goes through no gate, free
+
 
 @kernel
 def note(LOG, G, B, kind, player, other, side, value):
@@ -65,6 +67,8 @@ def pass_points(I, B, G, Z, L, T, F, plans, runs, team, i, j, x, y):
             and (T[row, ROW_TO_ROLES] == 0 or (T[row, ROW_TO_ROLES] >> I[j, ROLE]) & 1 == 1)
         ):
             points += value
+    if points == 0.0 and G[NEXT_GATE] >= 0:
+        return -WASTED
     return points
 
 

@@ -127,7 +127,6 @@ def touch(P, I, A, B, G, R, Z, L, T, F, W, aim, plans, edges, seen, spots, runs,
         S[who, S_TOUCHES] += 1
         U[I[who, ROLE], U_TOUCHES] += 1
         spill(P, I, B, G, LOG, chance, who, 0.35)
-        G[FREE] = 0
         if ours:
             G[SPILLED_BY] = who
         return

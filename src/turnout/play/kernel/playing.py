@@ -6,15 +6,16 @@ from turnout.play.kernel.chance import MASK, PURPOSES, START, mix, noise, unifor
 from turnout.play.kernel.chasing import chase
 from turnout.play.kernel.columns import *
 from turnout.play.kernel.compiling import kernel, kernel_making_arrays
+from turnout.play.kernel.gates import share_gates
 from turnout.play.kernel.ground import allowed
 from turnout.play.kernel.keeping import keep
 from turnout.play.kernel.loose_ball import loose
 from turnout.play.kernel.marking import mark
-from turnout.play.kernel.moving import APART_S, move, part_bodies
+from turnout.play.kernel.moving import APART_S, look_ahead, move, part_bodies
 from turnout.play.kernel.on_ball import on_ball
 from turnout.play.kernel.owning import close_possession, close_spell
 from turnout.play.kernel.preparing import prepare_balls, prepare_players
-from turnout.play.kernel.restarting import begin, dead, stop
+from turnout.play.kernel.restarting import begin, begins_at, dead, stop
 from turnout.play.kernel.seeing import look, see
 from turnout.play.kernel.shape import take_shape
 from turnout.play.kernel.supporting import support
@@ -46,8 +47,9 @@ def run(
         units, R, Z, T, L, start_row, owner, out_grow)  # fmt: skip
     for ball in range(balls):
         a, b = units[ball, 0], units[ball, 1]
-        kick_off(P[a:b], I[a:b], A[a:b], B[ball], G[ball], R, Z, limits[ball], T, W, aim, starts[ball], seen[ball],
-                 runs[ball], chance[a * PURPOSES : b * PURPOSES], V, Q, LOG[ball], owner, start_row)  # fmt: skip
+        kick_off(balls, P[a:b], I[a:b], A[a:b], B[ball], G[ball], R, Z, limits[ball], T, W, aim, starts[ball],
+                 seen[ball], runs[ball], chance[a * PURPOSES : b * PURPOSES], V, Q, LOG[ball], owner,
+                 start_row)  # fmt: skip
     lifts = (L[:, L_UNTIL] != UNTIL_NONE).any()
     keepers, lines = (R[:, R_KEEPS] >= 0.0).any(), (R[:, R_WAITS] == 1.0).any()
     apart = max(1, int(APART_S / dt + 0.5))
@@ -71,6 +73,9 @@ def run(
         step += number
         if step % apart == 0:
             part_bodies(P)
+            for ball in range(balls):
+                look_ahead(P, I, units[ball, 0], units[ball, 1], G[ball, BALL_TEAM])
+            share_gates(I, B, G, Z, L, T, units)
     Q[Q_TIME] = steps * dt
     for i in range(P.shape[0]):
         S[i, S_TIME], S[i, S_PEAK] = Q[Q_TIME], P[i, PEAK]
@@ -79,9 +84,10 @@ def run(
 
 
 @kernel
-def kick_off(P, I, A, B, G, R, Z, L, T, W, aim, starts, seen, runs, chance, V, Q, LOG, owner, start_row):
+def kick_off(balls, P, I, A, B, G, R, Z, L, T, W, aim, starts, seen, runs, chance, V, Q, LOG, owner, start_row):
     """Everybody stands where play starts, has looked round, and play begins."""
-    stop(P, I, B, G, R, Z, L, T, W, aim, starts, Q, runs, LOG, owner, start_row, Z[0, Z_X], Z[0, Z_Y])
+    x, y = begins_at(I, Z, starts, balls)
+    stop(P, I, B, G, R, Z, L, T, W, aim, starts, Q, runs, LOG, owner, start_row, x, y)
     settle_at_once(P, B)
     stir(P, I, B, G, R, Z, L, chance)
     begin(P, I, A, B, G, R, Z, L, V, Q, LOG, G[TAKER])

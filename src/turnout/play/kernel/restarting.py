@@ -5,7 +5,7 @@ import math
 from turnout.play.kernel.columns import *
 from turnout.play.kernel.compiling import kernel
 from turnout.play.kernel.ground import allowed, edge_point, edge_share, into
-from turnout.play.kernel.judging import note
+from turnout.play.kernel.judging import note, players_in
 from turnout.play.kernel.lanes import danger
 from turnout.play.kernel.owning import hold, open_spell, set_ball_team
 from turnout.play.kernel.weights import *
@@ -21,6 +21,7 @@ DROP_OFF_SHARE = 0.45  # as the retreat line of the youngest formats, of the roo
 @kernel
 def stop(P, I, B, G, R, Z, L, T, W, aim, starts, Q, runs, LOG, team, row, x, y):
     """Play stops; a side starts near (x, y), or where the sentence in `row` says; everybody is sent to a start spot."""
+    team = who_starts(I, R, team)
     G[PHASE] = DEAD
     G[HOLDER], G[TARGET], G[PASS_ON], G[FIRST_TIME] = -1, -1, 0, 0
     G[SPELL_TEAM] = -1
@@ -39,6 +40,25 @@ def stop(P, I, B, G, R, Z, L, T, W, aim, starts, Q, runs, LOG, team, row, x, y):
     start_spot(P, I, B, G, R, Z, T, team, row, x, y)
     take_spots(P, I, B, G, R, Z, L, T, W, aim, starts)
     note(LOG, G, B, LOG_STOP, G[TAKER], -1, team, 0)
+
+
+@kernel
+def who_starts(I, R, team):
+    """The side that starts; where nobody plays for it, in a practice of one side, the other side starts again."""
+    for i in range(I.shape[0]):
+        if R[I[i, ROLE], R_WAITS] == 0.0 and R[I[i, ROLE], R_NEUTRAL] == 0.0 and int(R[I[i, ROLE], R_SIDE]) == team:
+            return team
+    return 1 - team
+
+
+@kernel
+def begins_at(I, Z, starts, balls):
+    """Where a run begins: the middle of the area; with several balls the first place of each ball's own players."""
+    if balls == 1:
+        return Z[0, Z_X], Z[0, Z_Y]
+    role = I[0, ROLE]
+    number = players_in(I, role)
+    return starts[role, number, 0, 0], starts[role, number, 0, 1]
 
 
 @kernel
