@@ -48,7 +48,7 @@ def collect(
     ground, groups = tuple(ground), tuple(groups)
     return Names(
         tuple(dict.fromkeys(group.side for group in groups)),
-        tuple(dict.fromkeys(group.role for group in groups if group.role)),
+        tuple(dict.fromkeys(group.role for group in groups if group.role and not group.feeds)),
         tuple(dict.fromkeys(place.name for place in ground)),
         tuple((word, name) for name, words in also_called for word in words),
         tuple(place.name for place in ground if place.kind == "list"),

@@ -114,6 +114,8 @@ def number_of(value: Phrase | str | int) -> Number:
     """Whether a noun phrase or a count takes the singular."""
     if isinstance(value, int):
         return "one" if value == 1 else "many"
+    if isinstance(value, Phrase) and isinstance(count := value.get("n"), int):
+        return number_of(count)
     return "many" if isinstance(value, Phrase) and BY_ID[value.form].many else "one"
 
 

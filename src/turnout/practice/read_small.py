@@ -14,8 +14,10 @@ AGES = re.compile(r"U(\d{1,2})(?: ?[-–] ?U(\d{1,2}))?")
 SPAN = re.compile(r"(\d{1,3}(?:\.\d)?)(?: ?(?:to|-|–) ?(\d{1,3}(?:\.\d)?))?(?: ?minutes)?")
 LENGTH = re.compile(r"(\d{1,3}(?:\.\d{1,2})?) ?([a-z]+)")
 YOUNGEST, OLDEST = 5, 21
+MOST_BALLS = 12  # in play at once for everybody together
 ARRANGE_KEYS = (
     "copies per adult", "waiting at most", "blocks", "minutes", "gap", "band", "keep square", "size",
+    "bibs may change",
 )  # fmt: skip
 
 
@@ -105,21 +107,25 @@ def read_balls(node: Node | None, report: Report) -> int:
     return 6 if balls is None else whole(balls, report, "balls", 1, 40) or 6
 
 
-def read_in_play(node: Node | None, report: Report, groups: Sequence[Group]) -> BallsInPlay:
-    """`1 per pair` or `1 per player`; without the line every small side has a ball, else there is one for all."""
+def read_in_play(node: Node | None, report: Report, groups: Sequence[Group]) -> tuple[BallsInPlay, int]:
+    """`1 per pair`, `1 per player` or how many for everybody together; without the line every small side has a ball,
+    else there is one for all."""
     units = next((group.side for group in groups if group.of > 1), None)
     text = report.text(node, "balls in play")
     if text is None:
-        return "per unit" if units else "one"
+        return ("per unit" if units else "one"), 1
+    said = text.value.strip()
+    if re.fullmatch(r"[1-9]\d?", said) and int(said) <= MOST_BALLS:
+        return ("one" if said == "1" else "several"), int(said)
     known = ["1 per player"] + ([f"1 per {singular(units)}"] if units else [])
-    if text.value.strip() in known:
-        return "per player" if text.value.strip() == known[0] else "per unit"
-    lead = "balls in play reads " + " or ".join(f"“{way}”" for way in known)
+    if said in known:
+        return ("per player" if said == known[0] else "per unit"), 1
+    lead = "balls in play reads " + " or ".join(f"“{way}”" for way in known) + f" or a number up to {MOST_BALLS}"
     more = "; one ball for all is what stands without this line" if not units else ""
-    if not units and re.fullmatch(r"1 per (?!player\b)\w+", text.value.strip()):
+    if not units and re.fullmatch(r"1 per (?!player\b)\w+", said):
         more = "; for a ball to each small side write them under people: “pairs: 6 (3-10) of 2 in …”"
     report.add(text, lead + more, near=nearest(text.value, known))
-    return "one"
+    return "one", 1
 
 
 def read_arrange(node: Node | None, report: Report, ground: list[PlaceDef]) -> Arrange:
@@ -137,6 +143,7 @@ def read_arrange(node: Node | None, report: Report, ground: list[PlaceDef]) -> A
         "band": band(pairs.get("band"), report),
         "keep_square": square(pairs.get("keep square"), report, ground),
         "fixed": fixed(pairs.get("size"), report),
+        "bibs_may_change": yes_or_no(pairs.get("bibs may change"), report, "bibs may change"),
     }
     return Arrange(**{key: value for key, value in given.items() if value is not None})
 
@@ -195,3 +202,11 @@ def fixed(node: Node | None, report: Report) -> bool | None:
     if text is not None and text.value != "fixed":
         report.add(text, "size says “fixed” or is left out", near=nearest(text.value, ("fixed",)))
     return None if text is None else text.value == "fixed"
+
+
+def yes_or_no(node: Node | None, report: Report, what: str) -> bool | None:
+    """`yes` or `no`."""
+    text = report.text(node, what)
+    if text is not None and text.value not in ("yes", "no"):
+        report.add(text, f"{what} says yes or no", near=nearest(text.value, ("yes", "no")))
+    return None if text is None else text.value != "no"

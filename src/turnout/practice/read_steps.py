@@ -1,16 +1,18 @@
 """Steps of a file: named changes, each checked against the practice it changes."""
 
+from collections.abc import Sequence
 from dataclasses import replace
 from typing import Literal, cast
 
-from turnout.practice.model import Practice, Step
+from turnout.practice.model import BallsInPlay, Group, Practice, Step
 from turnout.practice.names import Names, collect
 from turnout.practice.read_model import read_ground, read_people_lines, read_rules, source_of
+from turnout.practice.read_small import read_balls, read_in_play
 from turnout.practice.steps import StepFault, taken_with
 from turnout.reading import Items, Node, Pairs, Report, Text
 
 DIRECTIONS = ("harder", "easier", "different")
-CHANGING = ("add", "remove", "change", "ground", "people")
+CHANGING = ("add", "remove", "change", "ground", "people", "kit", "balls in play")
 
 
 def read_steps(node: Node | None, report: Report, practice: Practice, names: Names, *, check: bool) -> list[Step]:
@@ -43,7 +45,7 @@ def read_step(item: Node, report: Report, practice: Practice, names: Names) -> S
     if len(named) != 1:
         report.add(pairs, "a step begins “harder: its name”, “easier: …” or “different: …”, one of them")
     if not any(key.value in CHANGING for key, _ in pairs.entries):
-        report.add(pairs, "a step changes something: add, remove, change, ground or people")
+        report.add(pairs, "a step changes something: add, remove, change, ground, people, kit or balls in play")
     return changes_of(pairs, name, named[0].value if named else "different", report, practice, names)
 
 
@@ -69,7 +71,18 @@ def changes_of(
     if name is None:
         return None
     way = cast(Literal["harder", "easier", "different"], direction)
-    return Step(name.value, way, tuple(ground), tuple(people), **sentences, source=source_of(name, report))
+    in_play, at_once = balls_of(pairs, report, [*practice.groups, *people])
+    balls = read_balls(pairs.get("kit"), report) if pairs.get("kit") is not None else None
+    return Step(
+        name.value, way, tuple(ground), tuple(people), **sentences, source=source_of(name, report), balls=balls,
+        balls_in_play=in_play, balls_at_once=at_once,
+    )  # fmt: skip
+
+
+def balls_of(pairs: Pairs, report: Report, groups: Sequence[Group]) -> tuple[BallsInPlay | None, int]:
+    """The balls in play from this step on; None where the step leaves them."""
+    node = pairs.get("balls in play")
+    return (None, 1) if node is None else read_in_play(node, report, groups)
 
 
 def check_step(step: Step, practice: Practice, report: Report) -> None:
