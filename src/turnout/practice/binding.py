@@ -1,6 +1,7 @@
 """Checks on a tree that no grammar holds: which noun phrase may stand where, and what “it” is."""
 
 from dataclasses import dataclass
+from functools import cache
 
 from turnout.practice.forms import BY_ID
 from turnout.practice.meaning_parts import RELATIVES
@@ -46,7 +47,7 @@ def kind_misfit(phrase: Phrase) -> Misfit | None:
     where = phrase.get("where")
     if phrase.form in ("attacks", "change.attacks") and isinstance(where, Phrase) and where.form[6:] in RELATIVES:
         return Misfit(where, "a side attacks a place under ground; name it")
-    wanted = {slot.name: slot.needs for _, template in BY_ID[phrase.form].templates for slot in slots(parts(template))}
+    wanted = needs_of(phrase.form)
     for name, value in phrase.slots:
         if not isinstance(value, Phrase):
             continue
@@ -56,6 +57,12 @@ def kind_misfit(phrase: Phrase) -> Misfit | None:
         if inner := kind_misfit(value):
             return inner
     return None
+
+
+@cache
+def needs_of(form: str) -> dict[str, str | None]:
+    """What each slot of a form needs to stand in it."""
+    return {slot.name: slot.needs for _, template in BY_ID[form].templates for slot in slots(parts(template))}
 
 
 def bind(phrase: Phrase) -> Phrase:

@@ -1,6 +1,6 @@
 """Ground and people that do not fit: lines taken for areas, places off the field, homes, ties, names nobody uses."""
 
-from turnout.practice.clash_parts import Case, Findings, events, names_place, source_of, wheres
+from turnout.practice.clash_parts import Case, Findings, events, places_named, source_of, wheres
 from turnout.practice.model import LINES
 from turnout.practice.relative import directions
 from turnout.practice.table import Where
@@ -128,7 +128,7 @@ def unused_places(case: Case) -> Findings:
     used |= {name for place in practice.ground for name in (place.of, *place.members) if name}
     used |= {home.place for step in practice.steps for home in (group.home for group in step.people)}
     for rule in (*practice.rules, *(rule for step in practice.steps for rule in (*step.add, *step.change))):
-        used |= {place.name for place in practice.ground if names_place(rule.phrase, place.name)}
+        used |= places_named(rule.phrase)
     for place in practice.ground:
         parts = {other.name for other in practice.ground if other.source == place.source}
         if place.source and not used & parts:

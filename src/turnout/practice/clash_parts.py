@@ -1,11 +1,11 @@
 """What the checks on a whole practice look things up with: who a sentence means, where, and how to say what it says."""
 
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterator
 from dataclasses import dataclass
 from functools import cached_property
 from typing import Literal
 
-from turnout.practice.model import Group, Place, PlaceDef, Practice, Source
+from turnout.practice.model import Group, Phrase, Place, PlaceDef, Practice, Source
 from turnout.practice.placing import placed
 from turnout.practice.relative import every_place
 from turnout.practice.table import Act, Event, Row, Where, Who
@@ -127,15 +127,14 @@ def wheres(row: Row) -> list[Where]:
     return [where for where in found if where is not None]
 
 
-def names_place(phrase: object, name: str) -> bool:
-    """Whether a tree names a place."""
-    return any(
-        (slot == "place" and value == name) or (not isinstance(value, str | int) and names_place(value, name))
-        for slot, value in getattr(phrase, "slots", ())
-    )
+def places_named(phrase: Phrase) -> set[str]:
+    """Every place a tree names."""
+    found: set[str] = set()
+    for slot, value in phrase.slots:
+        if isinstance(value, Phrase):
+            found |= places_named(value)
+        elif slot == "place":
+            found.add(str(value))
+    return found
 
 
-def listed(names: Iterable[str]) -> str:
-    """'a, b and c'."""
-    told = sorted(names)
-    return f"{', '.join(told[:-1])} and {told[-1]}" if len(told) > 1 else "".join(told)

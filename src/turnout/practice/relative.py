@@ -51,6 +51,8 @@ def every_place(practice: Practice) -> tuple[PlaceDef, ...]:
 
 def told_pieces(text: str) -> list[str]:
     """The halves and thirds a sentence names: 'attacking half'."""
+    if "ing " not in text and "middle" not in text:
+        return []
     return [
         f"{way} {piece}"
         for piece in PIECES
