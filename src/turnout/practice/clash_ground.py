@@ -47,7 +47,7 @@ def no_direction(case: Case) -> Findings:
     for row in case.rows:
         for where in (where for where in wheres(row) if where.relative):
             side = row.when.who.side if row.when and row.when.who else row.who.side
-            if not known or (side and side not in known and side in fighting(case)):
+            if not where.place or (side and side not in known and side in fighting(case)):
                 told = f"no sentence says what {side or 'a side'} attacks, so there is no {where.relative}"
                 yield row.source, f"{told}; add “{(side or 'amber').capitalize()} attack …”", "error"
             elif where.relative == "defending end" and any(also is None for _, also in known.values()):

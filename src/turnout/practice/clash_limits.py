@@ -107,18 +107,12 @@ def most_under_least(case: Case) -> Findings:
                 yield row.source, f"{said(other)}; at least {row.value} and at most {other.value} cannot be", "error"
 
 
-def must_and_may_not(case: Case) -> Findings:
-    """What somebody must do and may not, or only others may."""
+def only_and_may_not(case: Case) -> Findings:
+    """What only some may do, and those may not."""
     for row in case.doing("may not"):
-        for other in case.doing("must", "only may"):
-            both = case.meant(row.who) & case.meant(other.who)
-            whole = other.do == "must" or case.meant(other.who) <= case.meant(row.who)
-            if row.act == other.act and both and whole:
-                yield row.source, f"{said(other)}; take one of the two out", "error"
-    for row in case.doing("must"):
         for other in case.doing("only may"):
-            if row.act == other.act and not case.meant(row.who) & case.meant(other.who):
-                yield row.source, f"{said(other)}; let them do it too or take this sentence out", "error"
+            if row.act == other.act and case.meant(other.who) <= case.meant(row.who):
+                yield row.source, f"{said(other)}; take one of the two out", "error"
 
 
 def still_and_moving(case: Case) -> Findings:
@@ -128,4 +122,4 @@ def still_and_moving(case: Case) -> Findings:
             yield row.source, f"{said(other)}; take one of the two out", "error"
 
 
-LIMITS = (said_twice, unknown_groups, in_and_out, too_many, most_under_least, must_and_may_not, still_and_moving)
+LIMITS = (said_twice, unknown_groups, in_and_out, too_many, most_under_least, only_and_may_not, still_and_moving)

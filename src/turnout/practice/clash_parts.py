@@ -136,5 +136,3 @@ def places_named(phrase: Phrase) -> set[str]:
         elif slot == "place":
             found.add(str(value))
     return found
-
-

@@ -6,7 +6,7 @@ Each finding stands at one sentence, quotes the other and says the smallest cure
 from collections.abc import Callable
 
 from turnout.practice.clash_changes import CHANGES
-from turnout.practice.clash_ground import GROUND, lines_that_fit
+from turnout.practice.clash_ground import GROUND, lines_that_fit, no_direction
 from turnout.practice.clash_limits import LIMITS
 from turnout.practice.clash_parts import Case, Finding, Findings
 from turnout.practice.clash_scores import SCORES
@@ -23,4 +23,6 @@ def contradictions(practice: Practice) -> list[Finding]:
     if practice.ground[0].kind in (*LINES, "list"):
         return list(lines_that_fit(Case(practice, ())))
     case = Case(practice, table(practice))
+    if lost := list(dict.fromkeys(no_direction(case))):
+        return lost
     return list(dict.fromkeys(finding for check in CHECKS for finding in check(case)))

@@ -59,13 +59,17 @@ def named_sides(setup: Setup, home: Home, side: str, rows: Sequence[Row]) -> tup
 
 
 def dealt(place: Place, sides: tuple[str, ...], number: int) -> list[tuple[float, float]]:
-    """The middle and half the length of every one of `number` equal stretches of these sides, in shares of the way."""
+    """The middle and half the length of the stretch of each of `number` players, in shares of the way; those on some
+    sides are shared out over them evenly."""
     if not sides:
         return [(index / number, 0.5 / number) for index in range(number)]
     runs = [side_run(place, side) for side in CLOCKWISE if side in sides]
-    whole = sum(end - start for start, end in runs)
-    half = whole / max(1, number) / 2
-    return [(along(runs, (2 * index + 1) * half), half) for index in range(number)]
+    found: list[tuple[float, float]] = []
+    for index, (start, end) in enumerate(runs):
+        here = number // len(runs) + (index < number % len(runs))
+        half = (end - start) / max(1, here) / 2
+        found += [((start + (2 * spot + 1) * half) % 1.0, half) for spot in range(here)]
+    return found
 
 
 def side_run(place: Place, side: str) -> tuple[float, float]:
@@ -77,15 +81,6 @@ def side_run(place: Place, side: str) -> tuple[float, float]:
     middle = {"north": 0.0, "east": 0.25, "south": 0.5, "west": 0.75}[side]
     length = place.across_m if side in ("north", "south") else place.up_m
     return middle - length / round_m / 2, middle + length / round_m / 2
-
-
-def along(runs: list[tuple[float, float]], way: float) -> float:
-    """The share at a distance along several stretches, one after the other."""
-    for start, end in runs:
-        if way <= end - start:
-            return (start + way) % 1.0
-        way -= end - start
-    return runs[-1][1] % 1.0
 
 
 def edge_spots(setup: Setup, rows: Sequence[Row]) -> dict[str, tuple[Spot, ...]]:

@@ -155,10 +155,18 @@ HOW = (
 WHILE = (
     Entry("while.has", "while", same("{who:who/side} <who: has | have> the ball", "bare"), "that side owns the ball"),
     Entry("while.ball in", "while", same("the ball is {where:place.in}", "bare"), "the ball is in the place"),
-    Entry("while.behind", "while", same("{who:who/side} <who: is | are> behind", "bare"),
-          "that side has fewer points than the other"),
-    Entry("while.in place", "while", same("{who:who/lasting} <who: is | are> {where:place.in}", "bare"),
-          "every one of them is in the place (in a guard on scores, “everyone” is every player of the scoring side)"),
+    Entry(
+        "while.behind",
+        "while",
+        same("{who:who/side} <who: is | are> behind", "bare"),
+        "that side has fewer points than the other",
+    ),
+    Entry(
+        "while.in place",
+        "while",
+        same("{who:who/lasting} <who: is | are> {where:place.in}", "bare"),
+        "every one of them is in the place (in a guard on scores, “everyone” is every player of the scoring side)",
+    ),
 )
 
 EVENTS = (
@@ -213,8 +221,9 @@ LISTS = (
     Entry("changes.one", "changes", same("{a:change}", "bare"), "one change"),
     Entry("changes.two", "changes", same("{a:change} and {b:change}", "bare"), "two changes, in order"),
     Entry("changes.three", "changes", same("{a:change}, {b:change} and {c:change}", "bare"), "three, in order"),
-    Entry("changes.four", "changes", same("{a:change}, {b:change}, {c:change} and {d:change}", "bare"),
-          "four, in order"),
+    Entry(
+        "changes.four", "changes", same("{a:change}, {b:change}, {c:change} and {d:change}", "bare"), "four, in order"
+    ),
 )
 
 RESTARTS = (

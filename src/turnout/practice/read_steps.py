@@ -66,6 +66,8 @@ def changes_of(
         places=tuple(dict.fromkeys((*names.places, *fresh.places))),
         lists=tuple(dict.fromkeys((*names.lists, *fresh.lists))),
         units=tuple(dict.fromkeys((*names.units, *fresh.units))),
+        ones=tuple(role for role in (*names.ones, *fresh.ones) if role not in more_than_one(people)),
+        shared=tuple(dict.fromkeys((*names.shared, *fresh.shared))),
     )
     sentences = {key: tuple(read_rules(pairs.get(key), report, names, key)) for key in ("add", "remove", "change")}
     if name is None:
@@ -77,6 +79,11 @@ def changes_of(
         name.value, way, tuple(ground), tuple(people), **sentences, source=source_of(name, report), balls=balls,
         balls_in_play=in_play, balls_at_once=at_once,
     )  # fmt: skip
+
+
+def more_than_one(people: Sequence[Group]) -> set[str]:
+    """The roles that more than one player of a side can have after a step."""
+    return {group.role for group in people if group.high > 1}
 
 
 def balls_of(pairs: Pairs, report: Report, groups: Sequence[Group]) -> tuple[BallsInPlay | None, int]:

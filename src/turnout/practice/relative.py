@@ -84,7 +84,7 @@ def for_sides(practice: Practice, rows: Sequence[Row]) -> list[Row]:
 
 def told_for(row: Row, known: dict[str, tuple[str, str | None]]) -> list[Row]:
     """One row that tells of a relative place, for one side or for each."""
-    if row.do == "attacks":
+    if row.do == "attacks" or not known:
         return [row]
     named = (row.when.who.side if row.when and row.when.who else None) or row.who.side
     sides = [named] if named in known else list(known)
