@@ -25,7 +25,7 @@ def in_without_out(case: Case) -> Findings:
         if moving and not case.doing(back) and not back_again:
             told = f"no sentence lets anybody {words} again, so this happens until a role is at the end of its range"
             yield moving[0].source, f"{told}; add one", "warning"
-    joined = {row.target: row for row in case.doing("joins")}
+    joined = {row.target: row for row in case.doing("joins") if not fixed(groups_of(case, row.target))}
     if len(joined) == 1 and not back_again and not case.doing("comes in", "goes out"):
         (row,) = joined.values()
         told = "nobody ever leaves that role again, so this happens until it is at the end of its range"
@@ -39,10 +39,15 @@ def nobody_can_move(case: Case) -> Findings:
         if any(other.do in MOVING for other in others):
             continue
         for who in (row.who, row.target):
-            groups = [case.groups[key] for key in sorted(case.meant(who))] if who and who.role else []
-            if groups and all(group.low == group.high for group in groups):
+            groups = groups_of(case, who) if who and (who.role or who is row.target) else []
+            if fixed(groups):
                 cure = f"give it a range, such as “{ranged(groups[0])}”"
                 yield row.source, f"{fixed_words(case, groups)}; {cure}", "error"
+
+
+def fixed(groups: list[Group]) -> bool:
+    """Whether the number of every one of these groups is fixed."""
+    return bool(groups) and all(group.low == group.high for group in groups)
 
 
 def fixed_words(case: Case, groups: list[Group]) -> str:
