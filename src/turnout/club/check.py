@@ -22,8 +22,13 @@ def check_file(path: str | Path) -> list[Problem]:
         document = load(path)
     except BadInput as error:
         return error.problems
+    return check_document(document)
+
+
+def check_document(document: Document) -> list[Problem]:
+    """Every problem and doubt of a file that has been read as YAML, in order."""
     report = Report(document.file, document.problems)
-    reader = readers(Path(path)).get(kind_of(document) or "")
+    reader = readers(Path(document.file)).get(kind_of(document) or "")
     if reader is None:
         say_kinds(document, report)
     else:
