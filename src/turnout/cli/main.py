@@ -34,6 +34,7 @@ Open = Annotated[bool, typer.Option("--open/--no-open", help="Open the desk in t
 Files = Annotated[list[Path], typer.Argument(metavar="FILES", help="Practice and session files, or folders of them.")]
 SessionName = Annotated[str, typer.Argument(metavar="SESSION", help="A session file, or the name of one on the shelf.")]
 AnySession = Annotated[str | None, typer.Argument(metavar="SESSION", help="A session; without it the example evening.")]
+Tidy = Annotated[bool, typer.Option("--tidy", help="Write sentences back as they are printed; the rest stays.")]
 Either = Annotated[str, typer.Argument(metavar="PRACTICE|SESSION", help="A file, or a name on the shelf.")]
 
 
@@ -53,11 +54,11 @@ def _turnout(
 
 
 @app.command(epilog="Example: turnout check my-practice.yaml")
-def check(files: Files, json: Json = False) -> None:
+def check(files: Files, tidy: Tidy = False, json: Json = False) -> None:
     """Say what in the files cannot be understood, and what would do."""
     from turnout.cli import check as verb
 
-    verb.run(files, json=json)
+    verb.run(files, tidy=tidy, json=json)
 
 
 @app.command(epilog='Example: turnout fit hold-and-break --players 13 --space "32 x 30 m" --minutes 60')
