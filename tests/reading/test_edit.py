@@ -100,7 +100,7 @@ def test_taking_out_removes_only_its_own_lines(file: tuple[str, dict], data: st.
     dash_above = isinstance(way[-1], int) and not text[own : key.start].strip()
     if not dash_above:  # else the item begins on an earlier line than its text
         assert new.text.startswith(text[:own].rstrip("\r\n"))
-    assert new.text.endswith(text[line_end(text, node.end) :].lstrip("\r\n"))
+    assert new.text.endswith(text[line_end(text, node.end) :].lstrip(" \r\n"))
     assert len(ways(said(new))) == len(ways(plain_of(draft.root))) - len(ways(plain_of(draft.at(way))))
 
 
@@ -195,3 +195,10 @@ def test_what_cannot_be_done_is_refused_with_what_would_do(text: str, edit: obje
 def test_a_file_with_a_key_twice_is_no_draft() -> None:
     with pytest.raises(BadInput):
         draft_of("a: 1\na: 2\n", "toy")
+
+
+def test_empty_lists_and_keys_can_be_put_in() -> None:
+    draft = draft_of("a:\n  - one\n", "toy")
+    assert draft.add_key((), "b", []).text == "a:\n  - one\nb: []\n"
+    assert draft.insert(("a",), 1, {}).text == "a:\n  - one\n  - {}\n"
+    assert draft.add_key((), "b", []).insert(("b",), 0, "two").text == "a:\n  - one\nb: [two]\n"

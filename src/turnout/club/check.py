@@ -4,6 +4,7 @@ from collections.abc import Callable
 from pathlib import Path
 from typing import Any
 
+from turnout.club.keys import FILES
 from turnout.club.read import squad_of, tonight_of
 from turnout.practice.read import practice_of
 from turnout.practice.shelf import SHELF, practice_files
@@ -13,7 +14,7 @@ from turnout.reading.report import in_order
 from turnout.session.read import session_of
 
 Reader = Callable[[Document, Report], Any]
-KINDS = ("practice", "session", "tonight", "squad")
+KINDS = tuple(FILES)
 
 
 def check_file(path: str | Path) -> list[Problem]:

@@ -3,14 +3,12 @@
 from dataclasses import replace
 from typing import Literal, cast
 
+from turnout.practice.keys import CHANGING, DIRECTIONS, STEP
 from turnout.practice.model import Practice, Step
 from turnout.practice.names import Names, collect
 from turnout.practice.read_model import read_ground, read_people_lines, read_rules, source_of
 from turnout.practice.steps import StepFault, taken_with
 from turnout.reading import Items, Node, Pairs, Report, Text
-
-DIRECTIONS = ("harder", "easier", "different")
-CHANGING = ("add", "remove", "change", "ground", "people")
 
 
 def read_steps(node: Node | None, report: Report, practice: Practice, names: Names, *, check: bool) -> list[Step]:
@@ -37,7 +35,7 @@ def read_step(item: Node, report: Report, practice: Practice, names: Names) -> S
     pairs = report.pairs(item, "a step")
     if pairs is None:
         return None
-    report.keys(pairs, (*DIRECTIONS, *CHANGING), "a step")
+    report.keys(pairs, STEP.keys, "a step")
     named = [key for key, _ in pairs.entries if key.value in DIRECTIONS]
     name = report.text(pairs.get(named[0].value), "a step's name") if len(named) == 1 else None
     if len(named) != 1:

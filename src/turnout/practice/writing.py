@@ -7,8 +7,7 @@ import re
 from collections.abc import Mapping
 from typing import Literal
 
-from turnout.practice.read import KEYS
-from turnout.practice.read_steps import DIRECTIONS
+from turnout.practice.keys import DIRECTIONS, PRACTICE
 from turnout.problems import BadInput, Problem
 from turnout.reading import Items, Pairs, Text
 from turnout.reading.edit import Draft, Way
@@ -94,7 +93,8 @@ def take_step(draft: Draft, name: str) -> Draft:
 
 def add_top(draft: Draft, key: str, value: Plain) -> Draft:
     """The draft with a top key more, where it usually stands."""
-    before = KEYS[: KEYS.index(key)] if key in KEYS else KEYS
+    keys = list(PRACTICE.keys)
+    before = keys[: keys.index(key)] if key in keys else keys
     root = draft.root
     there = [name.value for name, _ in root.entries] if isinstance(root, Pairs) else []
     after = [name for name in there if name in before]

@@ -63,6 +63,8 @@ def in_lines(value: Plain, *, list_indent: int = 2) -> list[str]:
     """A value as lines; a list under a key is indented by `list_indent` spaces, keys under a key by two."""
     if isinstance(value, str):
         return [scalar(value)]
+    if not value:
+        return [in_brackets(value)]
     if isinstance(value, dict):
         return [line for key, one in value.items() for line in under_key(key, one, list_indent=list_indent)]
     found: list[str] = []
@@ -75,7 +77,7 @@ def in_lines(value: Plain, *, list_indent: int = 2) -> list[str]:
 def under_key(key: str, value: Plain, *, list_indent: int = 2) -> list[str]:
     """The lines of one key with its value."""
     head = f"{scalar(key, key=True)}:"
-    if isinstance(value, str):
-        return [f"{head} {scalar(value)}"]
+    if isinstance(value, str) or not value:
+        return [f"{head} {scalar(value) if isinstance(value, str) else in_brackets(value)}"]
     inner = " " * (list_indent if isinstance(value, list) else 2)
     return [head, *(inner + line for line in in_lines(value, list_indent=list_indent))]
