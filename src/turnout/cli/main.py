@@ -35,6 +35,16 @@ Files = Annotated[list[Path], typer.Argument(metavar="FILES", help="Practice and
 SessionName = Annotated[str, typer.Argument(metavar="SESSION", help="A session file, or the name of one on the shelf.")]
 AnySession = Annotated[str | None, typer.Argument(metavar="SESSION", help="A session; without it the example evening.")]
 Tidy = Annotated[bool, typer.Option("--tidy", help="Write sentences back as they are printed; the rest stays.")]
+ShelfWords = Annotated[list[str] | None, typer.Argument(metavar="WORDS", help="Words that must stand in a practice.")]
+ClearSpace = Annotated[
+    str | None, typer.Option(metavar="SIZE", help='The ground there is: "32 x 30 m", "third of 3G".')
+]
+PartMinutes = Annotated[str | None, typer.Option(metavar="MIN", help="How long the practice is to last, such as 12.")]
+AnyAge = Annotated[str | None, typer.Option(metavar="AGE", help="The age group, such as U11.")]
+Role = Annotated[str | None, typer.Option(metavar="ROLE", help="A role or side it must have, such as edge or neutral.")]
+Scored = Annotated[
+    str | None, typer.Option(metavar="WORDS", help='What must score, such as "passes in a row" or goal.')
+]
 Either = Annotated[str, typer.Argument(metavar="PRACTICE|SESSION", help="A file, or a name on the shelf.")]
 
 
@@ -119,6 +129,24 @@ def desk(port: Port = None, open_page: Open = True) -> None:
     from turnout.cli import desk as verb
 
     verb.run(port=port, open_page=open_page)
+
+
+@app.command(epilog="Example: turnout shelf --players 13 --minutes 15 --scored passes")
+def shelf(
+    words: ShelfWords = None,
+    players: Players = None,
+    space: ClearSpace = None,
+    minutes: PartMinutes = None,
+    age: AnyAge = None,
+    role: Role = None,
+    scored: Scored = None,
+    json: Json = False,
+) -> None:
+    """List the practices there are, or those that take what you have."""
+    from turnout.cli import shelf as verb
+
+    asked = {"players": players, "space": space, "minutes": minutes, "age": age, "role": role, "scored": scored}
+    verb.run(words or [], asked=asked, json=json)
 
 
 def run() -> None:
