@@ -1,5 +1,6 @@
 """The declared keys of every kind of file: readers, JSON Schema and page say the same."""
 
+import re
 from collections.abc import Iterator
 from copy import deepcopy
 from io import StringIO
@@ -168,3 +169,14 @@ def test_an_unknown_key_is_refused_by_reader_and_schema_alike() -> None:
             if isinstance(declared, Keys) and "coach" not in way and "steps" not in way:
                 text = "\n".join(in_lines(with_value(base, (*way, "colour of it"), "red")))
                 assert not accepted(text) and not valid(kind, text), text
+
+
+def test_the_example_on_the_page_does_what_it_says(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    (code,) = re.findall(r"```python\n(.*?)```", page(), re.DOTALL)
+    text = (ROOT / "src/turnout/shelf/harbour-square/practice.yaml").read_text("utf-8")
+    (tmp_path / "harbour.yaml").write_text(text, encoding="utf-8")
+    monkeypatch.chdir(tmp_path)
+    exec(code, {})
+    lines = (tmp_path / "harbour.yaml").read_text("utf-8").splitlines()
+    changed = [(was, now) for was, now in zip(text.splitlines(), lines, strict=True) if was != now]
+    assert changed == [("  - Edge players have 2 touches.", "  - Edge players have 3 touches.")]

@@ -49,7 +49,7 @@ From Python:
 from turnout.club.writing import edit_file
 from turnout.practice.writing import replace_sentence
 
-edit_file("harbour.yaml", lambda file: replace_sentence(file, 3, "Edge players have 1 touch."))
+edit_file("harbour.yaml", lambda file: replace_sentence(file, 3, "Edge players have 3 touches."))
 ```
 
 `turnout.practice.writing` adds, replaces and takes out sentences, ground and people lines and steps, and changes
