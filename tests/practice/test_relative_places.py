@@ -54,6 +54,13 @@ def test_a_half_becomes_a_place_of_each_side(tmp_path) -> None:  # type: ignore[
     ]
 
 
+def test_a_role_that_one_side_has_is_told_of_that_side(tmp_path) -> None:  # type: ignore[no-untyped-def]
+    head = HEAD.replace("amber: 4", "amber runner: 4").replace("  blue: amber ", "  amber wide: 1 in pitch\n  blue: 3 ")
+    read = toy(tmp_path, "Runners stay out of the defending half.", "Amber score 1 for shooting.", head=head)
+    out = [(row.who, row.where.place) for row in table(read) if row.do == "stay out"]
+    assert out == [(Who("role", "amber", "runner"), "amber defending half")]
+
+
 def test_thirds_lie_one_behind_the_other(tmp_path) -> None:  # type: ignore[no-untyped-def]
     read = toy(tmp_path, "Blue stay out of the defending third until the ball enters the middle third.",
                "Amber score 1 for shooting.")  # fmt: skip

@@ -4,6 +4,7 @@ from dataclasses import replace
 from pathlib import Path
 
 from turnout.practice.contradictions import Finding, contradictions
+from turnout.practice.keys import PRACTICE
 from turnout.practice.model import Practice
 from turnout.practice.names import Names, collect
 from turnout.practice.read_model import read_ground, read_people_lines, read_rules
@@ -22,10 +23,7 @@ from turnout.practice.steps import taken_with
 from turnout.problems import Problem
 from turnout.reading import Document, Items, Pairs, Report, load
 
-KEYS = (
-    "practice", "about", "ages", "develops", "ground", "people", "also called", "balls in play", "rules", "steps",
-    "coach", "kit", "arrange",
-)  # fmt: skip
+KEYS = tuple(PRACTICE.keys)
 
 
 def read_practice(path: str | Path) -> Practice:
@@ -50,7 +48,7 @@ def practice_of(document: Document, report: Report) -> Practice | None:
     if root is None:
         return None
     report.keys(root, KEYS, "a practice")
-    report.needed(root, ("practice", "ground", "people", "rules"), "a practice")
+    report.needed(root, PRACTICE.needed, "a practice")
     practice = sentences_of(root, report)
     if practice is not None and not report.errors:
         report.problems += [as_problem(finding) for finding in findings(practice)]

@@ -4,15 +4,13 @@ from collections.abc import Sequence
 from dataclasses import replace
 from typing import Literal, cast
 
+from turnout.practice.keys import CHANGING, DIRECTIONS, STEP, STEP_KIT
 from turnout.practice.model import BallsInPlay, Group, Practice, Step
 from turnout.practice.names import Names, collect
 from turnout.practice.read_model import read_ground, read_people_lines, read_rules, source_of
-from turnout.practice.read_small import read_balls, read_in_play
+from turnout.practice.read_small import read_in_play, whole_of
 from turnout.practice.steps import StepFault, taken_with
 from turnout.reading import Items, Node, Pairs, Report, Text
-
-DIRECTIONS = ("harder", "easier", "different")
-CHANGING = ("add", "remove", "change", "ground", "people", "kit", "balls in play")
 
 
 def read_steps(node: Node | None, report: Report, practice: Practice, names: Names, *, check: bool) -> list[Step]:
@@ -39,7 +37,7 @@ def read_step(item: Node, report: Report, practice: Practice, names: Names) -> S
     pairs = report.pairs(item, "a step")
     if pairs is None:
         return None
-    report.keys(pairs, (*DIRECTIONS, *CHANGING), "a step")
+    report.keys(pairs, STEP.keys, "a step")
     named = [key for key, _ in pairs.entries if key.value in DIRECTIONS]
     name = report.text(pairs.get(named[0].value), "a step's name") if len(named) == 1 else None
     if len(named) != 1:
@@ -74,16 +72,25 @@ def changes_of(
         return None
     way = cast(Literal["harder", "easier", "different"], direction)
     in_play, at_once = balls_of(pairs, report, [*practice.groups, *people])
-    balls = read_balls(pairs.get("kit"), report) if pairs.get("kit") is not None else None
     return Step(
-        name.value, way, tuple(ground), tuple(people), **sentences, source=source_of(name, report), balls=balls,
-        balls_in_play=in_play, balls_at_once=at_once,
+        name.value, way, tuple(ground), tuple(people), **sentences, source=source_of(name, report),
+        balls=kit_of(pairs, report), balls_in_play=in_play, balls_at_once=at_once,
     )  # fmt: skip
 
 
 def more_than_one(people: Sequence[Group]) -> set[str]:
     """The roles that more than one player of a side can have after a step."""
     return {group.role for group in people if group.high > 1}
+
+
+def kit_of(pairs: Pairs, report: Report) -> int | None:
+    """The balls a practice needs from this step on; None where the step leaves them."""
+    kit = report.pairs(pairs.get("kit"), "the kit of a step")
+    if kit is None:
+        return None
+    report.keys(kit, STEP_KIT.keys, "the kit of a step")
+    report.needed(kit, STEP_KIT.needed, "the kit of a step")
+    return whole_of(kit, "balls", STEP_KIT, report)
 
 
 def balls_of(pairs: Pairs, report: Report, groups: Sequence[Group]) -> tuple[BallsInPlay | None, int]:

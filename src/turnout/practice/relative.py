@@ -12,10 +12,11 @@ from turnout.practice.table import Act, Event, How, Passes, Row, Where, While, W
 
 PIECES = {"half": 2, "third": 3}
 GENERAL = ("a side", "a player", "side with the ball", "everyone", "side behind")
+Directions = dict[str, tuple[str, str | None]]  # side -> what it attacks and defends
 OPPOSITE = ("other side", "side without the ball", "other role")
 
 
-def directions(practice: Practice) -> dict[str, tuple[str, str | None]]:
+def directions(practice: Practice) -> Directions:
     """Side -> the places it attacks and defends, from its own sentence; where none says what it defends, what the
     only other side attacks."""
     told = [rule.phrase for rule in practice.rules if rule.phrase.form == "attacks"]
@@ -79,16 +80,19 @@ def for_sides(practice: Practice, rows: Sequence[Row]) -> list[Row]:
     """The rows with a place in the stead of every relative one: a row for each side where the sentence is about any
     side or everybody."""
     known = directions(practice)
-    return [told for row in rows for told in (told_for(row, known) if any(relatives(row)) else [row])]
+    played = frozenset((group.side, group.role) for group in practice.groups)
+    return [told for row in rows for told in (told_for(row, known, played) if any(relatives(row)) else [row])]
 
 
-def told_for(row: Row, known: dict[str, tuple[str, str | None]]) -> list[Row]:
-    """One row that tells of a relative place, for one side or for each."""
+def told_for(row: Row, known: Directions, played: frozenset[tuple[str, str]]) -> list[Row]:
+    """One row that tells of a relative place, for one side or for each that has the role."""
     if row.do == "attacks" or not known:
         return [row]
-    named = (row.when.who.side if row.when and row.when.who else None) or row.who.side
-    sides = [named] if named in known else list(known)
-    return [SideRow(side, known).row(row) for side in sides]
+    about = row.when.who if row.when and row.when.who else row.who
+    named = about.side or row.who.side
+    having = [side for side in known if (side, about.role) in played]
+    sides = [named] if named in known else having or list(known)
+    return [SideRow(side, known, played).row(row) for side in sides]
 
 
 def relatives(row: Row) -> Iterable[Where]:
@@ -103,9 +107,10 @@ def relatives(row: Row) -> Iterable[Where]:
 class SideRow:
     """Puts the places of one side into a row that is told of any side."""
 
-    def __init__(self, side: str, known: dict[str, tuple[str, str | None]]):
+    def __init__(self, side: str, known: Directions, played: frozenset[tuple[str, str]]):
         self.side = side
         self.known = known
+        self.played = played
         self.other = next((other for other in known if other != side), side)
 
     def row(self, row: Row) -> Row:
@@ -126,7 +131,8 @@ class SideRow:
         """Somebody told of in general, of this side."""
         if who.kind in GENERAL:
             return Who("side", side=self.side)
-        return replace(who, side=self.side) if who.kind == "role" and who.side is None else who
+        own = who.kind == "role" and who.side is None and (self.side, who.role) in self.played
+        return replace(who, side=self.side) if own else who
 
     def meant(self, who: Who | None) -> str:
         """The side a place is told from."""

@@ -48,7 +48,7 @@ def by_home(setup: Setup) -> list[list[Group]]:
             alone = "" if group.role or group.side in COLOURS else group.side
             place = "" if group.keeper else group.home.place
             home = (place, group.home.on_edge, group.home.sides, group.home.at)
-        found.setdefault((home, group.role or alone), []).append(group)
+            found.setdefault((home, group.role or alone), []).append(group)
     return list(found.values())
 
 
