@@ -16,7 +16,7 @@ COMMANDS = [line for block in BLOCKS for line in block.splitlines() if line.star
 
 
 def test_there_are_commands_for_every_verb_that_ends():
-    assert {command.split()[1] for command in COMMANDS} == {"check", "fit", "forecast", "pack"}
+    assert {command.split()[1] for command in COMMANDS} == {"check", "fit", "forecast", "pack", "shelf"}
 
 
 @pytest.mark.parametrize("command", COMMANDS)

@@ -54,6 +54,29 @@ def test_check_object(tmp_path):
     assert again == body
 
 
+def test_check_tidy_object(tmp_path):
+    mine = tmp_path / "mine.yaml"
+    mine.write_text(
+        "practice: Mine\nground:\n  square: rectangle 9 x 9 yd\npeople:\n  amber: 4 (3-6) in square\n"
+        "rules:\n  - amber score 1 for completing 5 passes in a row  # five\n"
+    )
+    code, body = answer("check", "--tidy", str(mine))
+    assert code == 0 and keys_of(body) - HEAD <= documented("check")
+    now = "Amber score 1 for completing 5 passes in a row."
+    assert [(one["line"], one["now"]) for one in body["reworded"]] == [(7, now)]
+    assert f"  - {now}  # five\n" in mine.read_text()
+
+
+def test_shelf_object():
+    code, body = answer("shelf", "--players", "14", "--scored", "passes")
+    assert code == 0 and body["verb"] == "shelf" and body["found"] == len(body["practices"]) <= body["of"]
+    assert set(body) >= HEAD and keys_of(body) - HEAD <= documented("shelf")
+    first = body["practices"][0]
+    assert first["areas"] * max(first["players"]["numbers"]) >= 14
+    code, body = answer("shelf", "--minutes", "59", "--age", "U12")
+    assert code == 1 and body["practices"] == [] and body["without"]["--minutes"] > 0
+
+
 def test_fit_object():
     code, body = answer("fit", "hold-and-break", "--players", "13", "--minutes", "60")
     assert code == 0 and body["fits"] is True

@@ -8,7 +8,7 @@ import time
 
 import pytest
 
-VERBS = ("check", "fit", "forecast", "pack", "desk")
+VERBS = ("check", "fit", "forecast", "pack", "desk", "shelf")
 
 
 def turnout(*arguments: str, **environment: str) -> subprocess.CompletedProcess:
@@ -91,6 +91,12 @@ def test_misuse_is_two_and_no_traceback(arguments):
         ("pack", "--players", "6-8"),
         ("pack", "--out", ""),
         ("desk", "--port", "80"),
+        ("shelf", "--players", "many"),
+        ("shelf", "--players", "40"),
+        ("shelf", "--space", "32 x"),
+        ("shelf", "--minutes", "an hour"),
+        ("shelf", "--age", "U40"),
+        ("shelf", "--role", "quarterback"),
     ],
     ids=" ".join,
 )
@@ -118,6 +124,43 @@ def test_check_of_a_missing_file_names_the_nearest(tmp_path):
     answer = turnout("check", str(tmp_path / "sqare.yaml"))
     assert answer.returncode == 2
     assert "square.yaml" in answer.stdout and "no such file" in answer.stdout
+
+
+def test_the_shelf_lists_every_practice_once():
+    from turnout.practice.shelf import practice_files
+
+    answer = turnout("shelf")
+    assert answer.returncode == 0
+    lines = answer.stdout.splitlines()
+    assert [line.split()[0] for line in lines[1:-1]] == sorted(practice_files())
+    assert lines[-1].startswith(f"{len(practice_files())} practices.")
+
+
+def test_the_shelf_is_searched_by_what_there_is():
+    answer = turnout("shelf", "--players", "14", "--space", "32 x 30 m", "--age", "U11", "--scored", "passes in a row")
+    found = {line.split()[0]: line for line in answer.stdout.splitlines()[1:-1]}
+    assert answer.returncode == 0 and {"gull-square", "harbour-square"} <= set(found)
+    assert "14 in 2 areas" in found["gull-square"] and "open-water" not in found
+
+
+def test_nothing_on_the_shelf_says_which_wish_stands_in_the_way():
+    answer = turnout("shelf", "--players", "13", "--minutes", "60")
+    assert answer.returncode == 1 and "Without --minutes there are" in answer.stdout
+    answer = turnout("shelf", "harbuor")
+    assert answer.returncode == 1 and "Did you mean “harbour”?" in answer.stdout
+
+
+def test_the_shelf_loads_neither_the_simulator_nor_the_grammar():
+    code = (
+        "import sys; sys.argv = ['turnout', 'shelf', '--players', '12']\n"
+        "from turnout.cli.main import run\n"
+        "try: run()\n"
+        "except SystemExit: pass\n"
+        "heavy = {'numpy', 'numba', 'typst', 'fastapi', 'uvicorn', 'lark', 'shapely', 'ortools', 'jinja2'}\n"
+        "print(sorted(heavy & set(sys.modules)), file=sys.stderr)"
+    )
+    answer = subprocess.run([sys.executable, "-c", code], capture_output=True, text=True, timeout=60)
+    assert answer.stderr.strip() == "[]"
 
 
 def test_check_of_an_empty_folder_is_told(tmp_path):

@@ -3,7 +3,7 @@
 import numpy as np
 import pytest
 
-from turnout.club.read import SURFACES as TONIGHT
+from turnout.club.keys import SURFACES as TONIGHT
 from turnout.evidence import checks
 from turnout.play import physics
 from turnout.play.abilities import abilities

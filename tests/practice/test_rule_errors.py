@@ -20,7 +20,7 @@ NAMES = Names(("amber", "blue", "neutral"), ("inside", "edge"), ("square", "nort
         ("The passer has 2 touches.", 0, "the passer", None),
         ("Neutrals play for everyone.", 18, "everyone", None),
         ("Blue stay out of it.", 17, "it", None),
-        ("No talking.", 0, "No", None),
+        ("No talking.", 3, "talking", None),
         ("", 0, "", None),
         ("Edge players have 0 touches.", 18, "0", None),
         ("😀", 0, "😀", None),

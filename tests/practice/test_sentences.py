@@ -28,7 +28,9 @@ def test_neutrals_own_shirts_and_no_neutrals() -> None:
         "4 green shirts v 4 blue inside a pitch of 24 x 34 yd.",
         "2 neutrals inside it.",
     ]
-    assert len(people_sentences(setup_of(read, {"amber": 4, "blue": 4, "neutral": 0}))) == 1
+    assert people_sentences(setup_of(read, {"amber": 4, "blue": 4, "neutral": 0})) == [
+        "4 amber v 4 blue inside a pitch of 24 x 34 yd."
+    ]
     assert people_sentences(setup_of(read, {"amber": 4, "blue": 4, "neutral": 1}))[1] == "1 neutral inside it."
 
 

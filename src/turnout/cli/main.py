@@ -34,6 +34,17 @@ Open = Annotated[bool, typer.Option("--open/--no-open", help="Open the desk in t
 Files = Annotated[list[Path], typer.Argument(metavar="FILES", help="Practice and session files, or folders of them.")]
 SessionName = Annotated[str, typer.Argument(metavar="SESSION", help="A session file, or the name of one on the shelf.")]
 AnySession = Annotated[str | None, typer.Argument(metavar="SESSION", help="A session; without it the example evening.")]
+Tidy = Annotated[bool, typer.Option("--tidy", help="Write sentences back as they are printed; the rest stays.")]
+ShelfWords = Annotated[list[str] | None, typer.Argument(metavar="WORDS", help="Words that must stand in a practice.")]
+ClearSpace = Annotated[
+    str | None, typer.Option(metavar="SIZE", help='The ground there is: "32 x 30 m", "third of 3G".')
+]
+PartMinutes = Annotated[str | None, typer.Option(metavar="MIN", help="How long the practice is to last, such as 12.")]
+AnyAge = Annotated[str | None, typer.Option(metavar="AGE", help="The age group, such as U11.")]
+Role = Annotated[str | None, typer.Option(metavar="ROLE", help="A role or side it must have, such as edge or neutral.")]
+Scored = Annotated[
+    str | None, typer.Option(metavar="WORDS", help='What must score, such as "passes in a row" or goal.')
+]
 Either = Annotated[str, typer.Argument(metavar="PRACTICE|SESSION", help="A file, or a name on the shelf.")]
 
 
@@ -53,11 +64,11 @@ def _turnout(
 
 
 @app.command(epilog="Example: turnout check my-practice.yaml")
-def check(files: Files, json: Json = False) -> None:
+def check(files: Files, tidy: Tidy = False, json: Json = False) -> None:
     """Say what in the files cannot be understood, and what would do."""
     from turnout.cli import check as verb
 
-    verb.run(files, json=json)
+    verb.run(files, tidy=tidy, json=json)
 
 
 @app.command(epilog='Example: turnout fit hold-and-break --players 13 --space "32 x 30 m" --minutes 60')
@@ -118,6 +129,24 @@ def desk(port: Port = None, open_page: Open = True) -> None:
     from turnout.cli import desk as verb
 
     verb.run(port=port, open_page=open_page)
+
+
+@app.command(epilog="Example: turnout shelf --players 13 --minutes 15 --scored passes")
+def shelf(
+    words: ShelfWords = None,
+    players: Players = None,
+    space: ClearSpace = None,
+    minutes: PartMinutes = None,
+    age: AnyAge = None,
+    role: Role = None,
+    scored: Scored = None,
+    json: Json = False,
+) -> None:
+    """List the practices there are, or those that take what you have."""
+    from turnout.cli import shelf as verb
+
+    asked = {"players": players, "space": space, "minutes": minutes, "age": age, "role": role, "scored": scored}
+    verb.run(words or [], asked=asked, json=json)
 
 
 def run() -> None:

@@ -4,6 +4,7 @@ from collections.abc import Callable
 from pathlib import Path
 from typing import Any
 
+from turnout.club.keys import FILES
 from turnout.club.read import squad_of, tonight_of
 from turnout.practice.read import practice_of
 from turnout.practice.shelf import SHELF, practice_files
@@ -13,7 +14,7 @@ from turnout.reading.report import in_order
 from turnout.session.read import session_of
 
 Reader = Callable[[Document, Report], Any]
-KINDS = ("practice", "session", "tonight", "squad")
+KINDS = tuple(FILES)
 
 
 def check_file(path: str | Path) -> list[Problem]:
@@ -22,8 +23,13 @@ def check_file(path: str | Path) -> list[Problem]:
         document = load(path)
     except BadInput as error:
         return error.problems
+    return check_document(document)
+
+
+def check_document(document: Document) -> list[Problem]:
+    """Every problem and doubt of a file that has been read as YAML, in order."""
     report = Report(document.file, document.problems)
-    reader = readers(Path(path)).get(kind_of(document) or "")
+    reader = readers(Path(document.file)).get(kind_of(document) or "")
     if reader is None:
         say_kinds(document, report)
     else:

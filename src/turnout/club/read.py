@@ -4,25 +4,17 @@ import re
 from pathlib import Path
 from typing import Any
 
+from turnout.club.keys import FACTS, KIT, LEVELS, SQUAD, SURFACES, TONIGHT
 from turnout.club.read_small import ages, choice, clock_time, counts, labels, refuse_private, turnout
 from turnout.club.spaces import space_named
 from turnout.club.squad import Squad
 from turnout.club.tonight import Kit, Space, Tonight
 from turnout.measure import UNITS_M, metres
 from turnout.practice.place_parts import UNIT_WORDS
-from turnout.practice.read_small import whole
+from turnout.practice.read_small import whole, yes_or_no
 from turnout.problems import BadInput, Problem
 from turnout.reading import Document, Node, Report, load, nearest
-from turnout.session.read import yes_or_no
 
-TONIGHT_KEYS = (
-    "players", "squad", "level", "age", "space", "kit", "adults", "first aider", "surface", "country", "start",
-    "minutes",
-)  # fmt: skip
-KIT_KEYS = ("bibs", "cones", "balls", "own shirts")
-SQUAD_KEYS = ("squad", "age", "level", "players")
-LEVELS = ("new", "learning", "settled", "strong")
-SURFACES = ("3G", "grass", "wet grass", "hall")
 SIZE = re.compile(r"(hall )?(\d{1,3}(?:\.\d{1,2})?) ?x ?(\d{1,3}(?:\.\d{1,2})?) ?([a-z]+)", re.IGNORECASE)
 
 
@@ -70,8 +62,8 @@ def squad_of(document: Document, report: Report) -> Squad | None:
     root = report.pairs(document.root, "a squad")
     if root is None:
         return None
-    refuse_private(root, SQUAD_KEYS, report, "a squad")
-    report.needed(root, ("squad", "players"), "a squad")
+    refuse_private(root, SQUAD.keys, report, "a squad")
+    report.needed(root, SQUAD.needed, "a squad")
     name = report.text(root.get("squad"), "the squad's name")
     given: dict[str, Any] = {"age": ages(root.get("age"), report)}
     given["level"] = choice(root.get("level"), report, "level", LEVELS)
@@ -101,22 +93,22 @@ def tonight_of(
     root = report.pairs(document.root, "a tonight file")
     if root is None:
         return None
-    report.keys(root, ("tonight",), "a tonight file")
-    report.needed(root, ("tonight",), "a tonight file")
+    report.keys(root, TONIGHT.keys, "a tonight file")
+    report.needed(root, TONIGHT.needed, "a tonight file")
     facts = report.pairs(root.get("tonight"), "tonight")
     if facts is None:
         return None
-    refuse_private(facts, TONIGHT_KEYS, report, "tonight")
-    report.needed(facts, ("players", "space"), "tonight")
+    refuse_private(facts, FACTS.keys, report, "tonight")
+    report.needed(facts, FACTS.needed, "tonight")
     squad = squad_beside(facts.get("squad"), report)
     players, names = turnout(facts.get("players"), report, squad.labels if squad else ())
     space = space_of(facts.get("space"), report)
     given: dict[str, Any] = {
         "kit": kit_of(facts.get("kit"), report),
-        "minutes": whole(facts.get("minutes"), report, "minutes", 10, 180) or minutes,
+        "minutes": whole(facts.get("minutes"), report, "minutes", *FACTS.whole("minutes")) or minutes,
         "age": ages(facts.get("age"), report) or (squad.age if squad else None) or age,
         "level": choice(facts.get("level"), report, "level", LEVELS) or (squad.level if squad else None),
-        "adults": whole(facts.get("adults"), report, "adults", 0, 20),
+        "adults": whole(facts.get("adults"), report, "adults", *FACTS.whole("adults")),
         "first_aider": yes_or_no(facts.get("first aider"), report, "first aider"),
         "surface": choice(facts.get("surface"), report, "surface", SURFACES),
         "country": country(facts.get("country"), report),
@@ -166,14 +158,14 @@ def country(node: Node | None, report: Report) -> str | None:
 def kit_of(node: Node | None, report: Report) -> Kit | None:
     """What is in the bag."""
     pairs = report.pairs(node, "kit")
-    report.keys(pairs, KIT_KEYS, "kit")
+    report.keys(pairs, KIT.keys, "kit")
     if pairs is None:
         return None
     own = report.text(pairs.get("own shirts"), "own shirts")
     given: dict[str, Any] = {
         "bibs": counts(pairs.get("bibs"), report, "bibs"),
         "cones": counts(pairs.get("cones"), report, "cones"),
-        "balls": whole(pairs.get("balls"), report, "balls", 1, 60),
+        "balls": whole(pairs.get("balls"), report, "balls", *KIT.whole("balls")),
         "own": own.value if own and own.value != "mixed" else None,
     }
     return Kit(**{key: value for key, value in given.items() if value is not None})

@@ -3,11 +3,11 @@
 import re
 from collections.abc import Iterable
 
+from turnout.club.keys import COUNT, HERE, MOST_PLAYERS, START
 from turnout.practice.read_small import whole
 from turnout.reading import Items, Node, Pairs, Report, Text, nearest
 from turnout.session.read import age_of
 
-MOST_PLAYERS = 40
 LABEL = re.compile(r"[^\W_][\w'’ .-]{0,19}")
 DATE = re.compile(r"\d{1,4}[-./]\d{1,2}[-./]\d{1,4}|\b(?:19|20)\d\d\b")
 PRIVATE = (
@@ -47,6 +47,8 @@ def labels(node: Node | None, report: Report) -> tuple[str, ...]:
     for item in node.items:
         if isinstance(item, Pairs):
             refuse_private(item, (), report, "a player is a label only, and")
+        elif isinstance(item, Items):
+            report.add(item, "a player is one label, not a list; write each on a line of its own after “- ”")
         elif isinstance(item, Text) and good.count(item.value) > 1:
             report.add(item, "two players have this label; add a letter")
             good.remove(item.value)
@@ -77,7 +79,7 @@ def turnout(node: Node | None, report: Report, squad: tuple[str, ...]) -> tuple[
             if isinstance(item, Text) and squad and item.value in names and item.value not in squad:
                 report.add(item, "nobody in the squad has this label", near=nearest(item.value, squad))
         return len(names), names
-    count = whole(node, report, "players", 2, MOST_PLAYERS) or 0
+    count = whole(node, report, "players", HERE.low, HERE.high) or 0
     return count, squad[:count]
 
 
@@ -86,7 +88,10 @@ def counts(node: Node | None, report: Report, what: str) -> tuple[tuple[str, int
     pairs = report.pairs(node, what)
     if pairs is None:
         return None
-    read = [(key.value, whole(value, report, f"{what}, {key.value},", 0, 500)) for key, value in pairs.entries]
+    read = [
+        (key.value, whole(value, report, f"{what}, {key.value},", COUNT.low, COUNT.high))
+        for key, value in pairs.entries
+    ]
     return tuple((key, count) for key, count in read if count is not None)
 
 
@@ -112,7 +117,7 @@ def clock_time(node: Node | None, report: Report) -> str | None:
     text = report.text(node, "start")
     if text is None:
         return None
-    found = re.fullmatch(r"([01]?[0-9]|2[0-3])[:.]([0-5][0-9])", text.value.strip())
+    found = START.fullmatch(text.value.strip())
     if found is None:
         report.add(text, "the start reads like 18:00")
         return None

@@ -1,8 +1,14 @@
 """Which files to check, and what is wrong with them."""
 
-from pathlib import Path
+from __future__ import annotations
 
-from turnout.problems import Problem
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+from turnout.problems import BadInput, Problem
+
+if TYPE_CHECKING:
+    from turnout.practice.tidy import Reworded
 
 ENDINGS = (".yaml", ".yml")
 
@@ -42,3 +48,34 @@ def check_files(files: list[Path]) -> list[Problem]:
     from turnout.club.check import check_file
 
     return [problem for file in files for problem in check_file(file)]
+
+
+def tidy_files(files: list[Path]) -> tuple[list[Reworded], list[Problem]]:
+    """Write the sentences of practice files the printed way: which ones, and what is wrong. A file in which anything
+    is wrong is left as it is."""
+    changes: list[Reworded] = []
+    problems: list[Problem] = []
+    for file in files:
+        found = check_files([file])
+        problems += found
+        if not any(problem.severity == "error" for problem in found):
+            try:
+                changes += tidy_file(file)
+            except BadInput as error:
+                problems += error.problems
+    return changes, problems
+
+
+def tidy_file(file: Path) -> list[Reworded]:
+    """Write one file's sentences the printed way; a file of another kind has none. Raises BadInput."""
+    from turnout.club.check import kind_of
+    from turnout.practice.tidy import tidied
+    from turnout.reading import load_text
+    from turnout.reading.whole import read_draft, write_draft
+
+    draft, stamp = read_draft(file)
+    if kind_of(load_text(draft.text, draft.file)) != "practice":
+        return []
+    after, changes = tidied(draft)
+    write_draft(file, after, stamp)
+    return changes

@@ -1,28 +1,13 @@
 """Files written whole or not at all."""
 
-import os
 import secrets
 from collections.abc import Callable, Mapping
 from pathlib import Path
 
 from turnout.problems import BadInput, Problem
+from turnout.reading.whole import write_whole
 
-
-def write_whole(path: Path, content: bytes) -> None:
-    """Write `content` so that a reader sees the old file or the new one, never half of either.
-
-    Raises OSError when the disk refuses; the old file is then untouched and no scrap is left.
-    """
-    scrap = path.with_name(f".{path.name}.{secrets.token_hex(4)}.part")
-    try:
-        with scrap.open("xb") as file:
-            file.write(content)
-            file.flush()
-            os.fsync(file.fileno())
-        scrap.replace(path)
-    except BaseException:
-        scrap.unlink(missing_ok=True)
-        raise
+__all__ = ["read_or_none", "ready_folder", "write_folder", "write_whole"]
 
 
 def ready_folder(folder: Path) -> None:

@@ -2,7 +2,6 @@
 
 from dataclasses import dataclass
 from functools import lru_cache
-from math import pi
 
 from turnout.fit.model import Copy
 from turnout.fit.roles import designed_mix
@@ -135,7 +134,9 @@ def in_space(copy: Copy, x_m: float, y_m: float) -> tuple[float, float]:
 def place_polygon(copy: Copy, name: str) -> Polygon:
     """A place of a copy as a polygon in the space, metres, anticlockwise; a circle as 32 points."""
     place = copy.setup.place(name)
-    if place.kind == "circle":
+    if place.corners:
+        points = list(place.corners)
+    elif place.kind == "circle":
         points = round_circle(place.x_m, place.y_m, across=place.across_m, chord_at_most=1e9, fewest=32)
     else:
         points = list(place_box(place).corners)
@@ -145,6 +146,4 @@ def place_polygon(copy: Copy, name: str) -> Polygon:
 def area_per_player_m2(setup: Setup) -> float:
     """Area of the first place per player at home in it, m2."""
     players = sum(setup.counts[number][1] for number in at_home(setup.practice))
-    field = setup.field
-    area = field.across_m * field.up_m * (pi / 4 if field.kind == "circle" else 1.0)
-    return area / max(1, players)
+    return setup.field.area_m2 / max(1, players)

@@ -31,22 +31,34 @@ def sizes(practice: Practice, designed_home: int, homes: tuple[int, ...]) -> tup
 def sizes_with(practice: Practice, needs: Needs, homes: tuple[int, ...]) -> tuple[Size, ...]:
     """The sizes for copies with these numbers at home in the field, cheapest first; one size serves all copies."""
     field = practice.ground[0]
-    written = (field.across_m, field.up_m if field.kind == "rectangle" else field.across_m)
+    written = (field.across_m, field.across_m if field.kind == "circle" else field.up_m)
     if practice.arrange.fixed:
         return (Size(*written, 0.0),)
     square = field.kind == "circle" or field.name in practice.arrange.keep_square
     step = UNITS_M[field.unit] if field.unit in ("yd", "m", "paces") else YARD_M
-    return _listed(written, step, square, practice.arrange.band, needs, homes)
+    return _listed(written, step, square, bands(practice), needs, homes)
+
+
+def bands(practice: Practice) -> tuple[float, float]:
+    """By how much the area for each player may be below and above the written one; a field of at least or at most so
+    much keeps that side."""
+    band, bound = practice.arrange.band, practice.ground[0].bound
+    return (0.0 if bound == "least" else band), (0.0 if bound == "most" else band)
 
 
 @lru_cache(maxsize=4096)
 def _listed(
-    written: tuple[float, float], step: float, square: bool, band: float, needs: Needs, homes: tuple[int, ...]
+    written: tuple[float, float],
+    step: float,
+    square: bool,
+    band: tuple[float, float],
+    needs: Needs,
+    homes: tuple[int, ...],
 ) -> tuple[Size, ...]:
     """Sizes inside band and aspect; a size no smaller than one that costs no more is left out."""
     per_player = written[0] * written[1] / needs.designed_home
-    low = per_player * (1 - band) * max(homes)
-    high = per_player * (1 + band) * min(homes)
+    low = per_player * (1 - band[0]) * max(homes)
+    high = per_player * (1 + band[1]) * min(homes)
     found = []
     for across, up in _whole_sides(written, step, square, low, high):
         if needs.room_left_m((across, up)) < SMALLEST_SIDE_M - _EPS:

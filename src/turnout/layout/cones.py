@@ -46,14 +46,14 @@ def cones_of(copy: Copy) -> list[Cone]:
 def _zone_points(zone: Place, field: Place) -> list[Point]:
     """Corners of a zone and the cones along its lines, but none along a line the field has already."""
     corners, between = _outline(zone)
-    on_field = [] if field.kind == "circle" else sides(place_box(field))
+    on_field = [] if field.kind == "circle" else _sides(field)
     return corners + [point for point in between if not any(_on(point, side) for side in on_field)]
 
 
 def _between(field: Place, standing: list[Point]) -> list[Point]:
     """Cones on the field's long sides, even between what stands on the side already: cones, and the posts of goals."""
     found = []
-    for start, end in [] if field.kind == "circle" else sides(place_box(field)):
+    for start, end in [] if field.kind == "circle" else _sides(field):
         if dist(start, end) > CORNERS_ONLY_M:
             stops = sorted((point for point in standing if _on(point, (start, end))), key=lambda at: dist(start, at))
             found += [point for pair in pairwise(stops) for point in along(*pair, at_most=CONE_EVERY_M)]
@@ -70,14 +70,20 @@ def _outline(place: Place) -> tuple[list[Point], list[Point]]:
     """Corners and the cones between them; a circle has only corners."""
     if place.kind == "circle":
         return round_circle(place.x_m, place.y_m, across=place.across_m, chord_at_most=CHORD_M), []
-    box = place_box(place)
     between = [
         point
-        for start, end in sides(box)
+        for start, end in _sides(place)
         if dist(start, end) > CORNERS_ONLY_M
         for point in along(start, end, at_most=CONE_EVERY_M)
     ]
-    return list(box.corners), between
+    return list(place.corners or place_box(place).corners), between
+
+
+def _sides(place: Place) -> list[tuple[Point, Point]]:
+    """The sides of a place one after the other, those of a polygon its own."""
+    if place.corners:
+        return list(pairwise((*place.corners, place.corners[0])))
+    return list(sides(place_box(place)))
 
 
 def _rounded(point: Point) -> Point:

@@ -7,11 +7,13 @@ import numpy as np
 
 from turnout.play.compile_rows import compile_limits, compile_passes, compile_rows
 from turnout.play.kernel import columns as c
+from turnout.play.knows import check_played
 from turnout.play.naming import Names
+from turnout.practice.edges import stretches
 from turnout.practice.meaning import table
 from turnout.practice.model import Group
 from turnout.practice.setup import Setup
-from turnout.practice.starts import attack_axis, edge_order, starts
+from turnout.practice.starts import attack_axis, starts
 from turnout.practice.table import Row
 from turnout.practice.units import balls_in_play, unit_sizes
 from turnout.problems import TurnoutError
@@ -63,9 +65,10 @@ class Scene:
 def scene_of(setup: Setup) -> Scene:
     """Compile a setup; raises TurnoutError on what cannot be played, naming the sentence."""
     rows = table(setup.practice)
+    check_played(setup.practice, rows)
     names = Names.of(setup, rows)
     T, L = compile_rows(names, rows), compile_limits(names, rows)
-    slots, edges = _edge_slots(names)
+    slots, edges = _edge_slots(names, rows)
     Z, units = _places(names), _units(setup)
     starting = np.flatnonzero((T[:, c.ROW_DO] == c.D_STARTS) & (T[:, c.ROW_WHEN] == c.E_NONE))
     start_row = int(starting[0]) if len(starting) else -1
@@ -213,22 +216,20 @@ def _aims(names: Names, rows: tuple[Row, ...]) -> np.ndarray:
     return aim
 
 
-def _edge_slots(names: Names) -> tuple[np.ndarray, np.ndarray]:
-    """A stretch of its edge for every edge player: which slot each player has, and the slots."""
+def _edge_slots(names: Names, rows: tuple[Row, ...]) -> tuple[np.ndarray, np.ndarray]:
+    """A stretch of its edge for every edge player: which slot each player has, and the slots, round each place."""
     setup = names.setup
-    edges: list[tuple[float, float, float]] = []
-    held: dict[str, list[int]] = {}
-    groups = [group for group in setup.practice.groups if group.home.on_edge]
-    for place in dict.fromkeys(group.home.place for group in groups):
-        order = edge_order((group.key, setup.count(group.key)) for group in groups if group.home.place == place)
-        for index, key in enumerate(order):
-            held.setdefault(key, []).append(len(edges))
-            edges.append((names.place(place), index / len(order), 0.5 / len(order)))
+    held = stretches(setup, rows)
+    places = list(dict.fromkeys(one.place for own in held.values() for one in own))
+    every = sorted({(places.index(one.place), one.share, one.half) for own in held.values() for one in own})
+    number = {slot: index for index, slot in enumerate(every)}
     slots = [
-        held[group.key][number] if group.home.on_edge else -1
+        number[places.index(one.place), one.share, one.half] if (one := own[player]) else -1
         for group in setup.practice.groups
-        for number in range(setup.count(group.key))
+        for own in [held.get(group.key, (None,) * setup.count(group.key))]
+        for player in range(setup.count(group.key))
     ]
+    edges = [(names.place(places[place]), share, half) for place, share, half in every]
     return np.array(slots, dtype=np.int64), np.array(edges, dtype=np.float64).reshape(-1, 3)
 
 

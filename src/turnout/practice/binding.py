@@ -1,8 +1,10 @@
 """Checks on a tree that no grammar holds: which noun phrase may stand where, and what “it” is."""
 
 from dataclasses import dataclass
+from functools import cache
 
 from turnout.practice.forms import BY_ID
+from turnout.practice.meaning_parts import RELATIVES
 from turnout.practice.model import Phrase
 from turnout.practice.phrases import CLASSES
 from turnout.practice.templates import parts, slots
@@ -22,11 +24,16 @@ TOPICS = {
     "attacks": "a direction", "no tackle": "“nobody tackles”", "play starts": "“play starts with”",
     "change.over": "a change-over", "change.starts": "a restart", "change.exchange": "changing places",
     "change.comes in": "“comes in”", "change.goes out": "“goes out”", "event.act": "an event",
+    "may come in": "“may come in”", "must": "“must”", "may not": "“may not”", "only may": "“only … may”",
+    "change.goes back": "“goes back”", "change.joins": "“joins”", "change.attacks": "a direction",
+    "change.points": "points", "change.may enter": "“may enter”", "change.new ball": "a new ball",
+    "change.keeps": "keeping the ball", "first pass": "“play starts with a pass”", "while.behind": "being behind",
+    "while.has": "having the ball", "while.in place": "“in a place”",
 }  # fmt: skip
 
 
 def misfit(phrase: Phrase) -> Misfit | None:
-    """The first noun phrase that stands where its kind cannot, or an “it” without a place before it."""
+    """The first noun phrase that stands where its kind cannot, or an “it” or “there” without a place before it."""
     found = kind_misfit(phrase)
     if found is None:
         _, found = bound(phrase, None)
@@ -37,7 +44,10 @@ def kind_misfit(phrase: Phrase) -> Misfit | None:
     """The first noun phrase of the wrong kind, or a group changing over with itself."""
     if phrase.form == "change.over" and phrase["who"] == phrase["with"]:
         return Misfit(phrase, "two different groups change over, for example “its inside players and its edge players”")
-    wanted = {slot.name: slot.needs for _, template in BY_ID[phrase.form].templates for slot in slots(parts(template))}
+    where = phrase.get("where")
+    if phrase.form in ("attacks", "change.attacks") and isinstance(where, Phrase) and where.form[6:] in RELATIVES:
+        return Misfit(where, "a side attacks a place under ground; name it")
+    wanted = needs_of(phrase.form)
     for name, value in phrase.slots:
         if not isinstance(value, Phrase):
             continue
@@ -47,6 +57,12 @@ def kind_misfit(phrase: Phrase) -> Misfit | None:
         if inner := kind_misfit(value):
             return inner
     return None
+
+
+@cache
+def needs_of(form: str) -> dict[str, str | None]:
+    """What each slot of a form needs to stand in it."""
+    return {slot.name: slot.needs for _, template in BY_ID[form].templates for slot in slots(parts(template))}
 
 
 def bind(phrase: Phrase) -> Phrase:
@@ -69,6 +85,8 @@ def walk(phrase: Phrase, last: Phrase | None) -> tuple[Phrase, Phrase | None, Mi
         return last or phrase, last, fault
     if phrase.form.startswith("place."):
         return phrase, phrase, None
+    if phrase.form == "who.player there" and last is None:
+        return phrase, last, Misfit(phrase, "“there” is a place named earlier in the sentence; name the player's side")
     filled: list[tuple[str, Phrase | str | int]] = []
     first: Misfit | None = None
     for name, value in phrase.slots:

@@ -5,7 +5,7 @@ from functools import cache
 from typing import Any
 
 from turnout.practice.forms import ENTRIES
-from turnout.practice.lexer import Reading, keywords, pieces, readings, terminal
+from turnout.practice.lexer import Piece, Reading, keywords, pieces, readings, terminal
 from turnout.practice.model import Phrase
 from turnout.practice.names import Names
 from turnout.practice.templates import Entry, Slot, expand, parts
@@ -112,6 +112,41 @@ def read(text: str, names: Names) -> Phrase:
     words = pieces(text)
     if len(words) > MOST_WORDS:
         raise Unread(MOST_WORDS, set())
+    return swift(words, names) or careful(words, names)
+
+
+def swift(words: list[Piece], names: Names) -> Phrase | None:
+    """The one tree of a sentence, None where there is none or more; states are copied only where a word reads two
+    ways, which takes half the time."""
+    alive = [(parser().parse_interactive(""), 0)]
+    done: list[Any] = []
+    while alive:
+        state, at = alive.pop()
+        if at == len(words):
+            done.append(state)
+            continue
+        fits = [reading for reading in readings(words, at, names) if reading.terminal in state.choices()]
+        states = [state if number == 0 else state.copy(deepcopy_values=False) for number in range(len(fits))][::-1]
+        for one, reading in zip(states, fits, strict=True):
+            if len(alive) < MOST_READINGS and fed(one, reading):
+                alive.append((one, reading.end))
+    trees = {phrase(tree) for state in done if (tree := finished(state)) is not None}
+    return trees.pop() if len(trees) == 1 else None
+
+
+def fed(state: Any, reading: Reading) -> bool:
+    """Whether the parser takes one more token; it does so in place."""
+    from lark import Token, UnexpectedToken
+
+    try:
+        state.feed_token(Token(reading.terminal, reading.value))
+    except UnexpectedToken:
+        return False
+    return True
+
+
+def careful(words: list[Piece], names: Names) -> Phrase:
+    """The tree of a sentence, or where it stops and what could have stood there; raises Unread."""
     alive = [(parser().parse_interactive(""), 0)]
     furthest, stuck = 0, [alive[0][0]]
     done: list[Any] = []
@@ -129,17 +164,11 @@ def read(text: str, names: Names) -> Phrase:
 
 
 def advance(state: Any, reading: Reading) -> tuple[Any, int] | None:
-    """The parser after one more token, or None when the token cannot stand there."""
-    from lark import Token, UnexpectedToken
-
+    """The parser after one more token, or None when the token cannot stand there; the state is kept."""
     if reading.terminal not in state.choices():
         return None
     ahead = state.copy(deepcopy_values=False)
-    try:
-        ahead.feed_token(Token(reading.terminal, reading.value))
-    except UnexpectedToken:
-        return None
-    return ahead, reading.end
+    return (ahead, reading.end) if fed(ahead, reading) else None
 
 
 def only_tree(done: list[Any], furthest: int, stuck: list[Any]) -> Phrase:

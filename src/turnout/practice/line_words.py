@@ -4,13 +4,21 @@ import re
 from collections.abc import Mapping
 from typing import Any
 
-from turnout.measure import metres
 from turnout.practice.model import LINES, PlaceDef, Source
-from turnout.practice.place_parts import NUMBER, UNIT, PlaceError, area_called, known_unit, length
+from turnout.practice.place_parts import (
+    COORDINATE,
+    NUMBER,
+    UNIT,
+    PlaceError,
+    area_called,
+    known_unit,
+    length,
+    point,
+    side_called,
+)
 from turnout.reading import nearest
 
 SMALL_GOAL_HEIGHT_M = 1.0  # where none is written, own choice
-FARTHEST_M = 100.0
 LINE_SHAPES = {
     "goal": "“goal 16 x 7 ft at the north end of pitch”",
     "small goal": "“small goal 4 ft at the north end of pitch, 6 yd west of the middle”",
@@ -20,9 +28,7 @@ KIND = re.compile(rf"(goal|small goal|gate) {NUMBER}(?: ?x ?{NUMBER})? ?{UNIT} a
 SIDE = re.compile(
     rf"the (?:middle of the )?(\w+) (?:end|side) of (.+?)(?:, {NUMBER} ?{UNIT} (\w+) of (?:the|its) middle)?"
 )
-COORDINATE = r"([+\-−]?\d{1,3}(?:\.\d{1,2})?)"
 POINT = re.compile(rf"\({COORDINATE}, ?{COORDINATE}\)(?: ?(?!from){UNIT})?(?:,? from (west to east|south to north))?")
-SIDES = ("north", "south", "east", "west")
 
 
 def begins_line(said: str) -> bool:
@@ -63,9 +69,7 @@ def on_side(at: str, known: Mapping[str, PlaceDef]) -> dict[str, Any] | None:
     if found is None:
         return None
     side, of, number, unit, way = found.groups()
-    if side not in SIDES:
-        raise PlaceError(side, "the sides of a place are north, south, east and west", nearest(side, SIDES))
-    where = {"side": side, "of": area_called(of, known, "a goal or gate")}
+    where = {"side": side_called(side), "of": area_called(of, known, "a goal or gate")}
     if number is None:
         return where
     if known[where["of"]].kind == "circle":
@@ -88,7 +92,5 @@ def at_point(at: str) -> dict[str, Any] | None:
     if found is None:
         return None
     unit = known_unit(found[3] or "yd")
-    x_m, y_m = (metres(float(text.replace("−", "-")), unit) for text in found.groups()[:2])
-    if max(abs(x_m), abs(y_m)) > FARTHEST_M:
-        raise PlaceError(at, f"a point lies within {FARTHEST_M:g} m of the middle of the field")
+    x_m, y_m = point((found[1], found[2]), unit, at)
     return {"x_m": x_m, "y_m": y_m, "along": found[4] or "west to east", "at_unit": unit}

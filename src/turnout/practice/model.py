@@ -1,14 +1,16 @@
 """A practice as data: what the words of a file say, before anybody plays them. Lengths in metres, times in seconds."""
 
 from dataclasses import dataclass, field
+from math import pi
 from typing import Literal
 
 Direction = Literal["north", "south", "east", "west"]
 LINES = ("goal", "small goal", "gate")  # places that are a line: balls pass over them, nobody is inside them
 GOALS = ("goal", "small goal")
+AREAS = ("rectangle", "circle", "polygon", "strip", "part", "same")  # places players can be in
+Corner = Literal["north-east", "north-west", "south-east", "south-west"]
 
-
-BallsInPlay = Literal["one", "per unit", "per player"]
+BallsInPlay = Literal["one", "several", "per unit", "per player"]
 
 
 @dataclass(frozen=True)
@@ -25,14 +27,20 @@ class Source:
 class PlaceDef:
     """One line of `ground`, as written.
 
-    rectangle: across_m (west-east), up_m (south-north) · circle: across_m is the diameter ·
+    rectangle: across_m (west-east), up_m (south-north); of `area_m2` for each player where that is above 0, `bound`
+    saying at least or at most · circle: across_m is the diameter · polygon: `corners` ·
     strip: depth_m inside or beyond the `side` of `of` · part: piece `index` of `pieces` of `of`, cut `along` ·
-    list: `members` · goal, small goal, gate: `width_m` and `height_m` (0: not written), on the `side` of `of` and
+    same: as large as `of` and depth_m to the `side` of it · list: `members` ·
+    goal, small goal, gate: `width_m` and `height_m` (0: not written), on the `side` of `of` and
     `offset_m` east or north of its middle, or at the point (`x_m`, `y_m`), lying `along`.
+    A rectangle or circle after the first place stands at `spot`: the centre or a `corner` of `of`, inside a `side`
+    of it, or at the point. `word` is the word it is written with where there are several: channel, square.
     """
 
     name: str
-    kind: Literal["rectangle", "circle", "strip", "part", "list", "goal", "small goal", "gate"]
+    kind: Literal[
+        "rectangle", "circle", "polygon", "strip", "part", "same", "list", "goal", "small goal", "gate",
+    ]  # fmt: skip
     across_m: float = 0.0
     up_m: float = 0.0
     depth_m: float = 0.0
@@ -51,28 +59,44 @@ class PlaceDef:
     unit: str = "yd"
     at_unit: str = "yd"  # of the point or the offset
     source: Source | None = None
+    word: Literal["", "channel", "square"] = ""
+    spot: Literal["", "centre", "corner", "side", "point"] = ""
+    corner: Corner | None = None
+    corners: tuple[tuple[float, float], ...] = ()
+    ratio: tuple[float, float] = (0.0, 0.0)
+    area_m2: float = 0.0
+    bound: Literal["", "least", "most"] = ""
 
 
 @dataclass(frozen=True)
 class Place:
     """A place at a definite size, in the practice's own coordinates: centre (0, 0), x east, y north, metres.
 
-    A goal, small goal or gate is a line: across_m is its width and up_m is 0 when it lies west-east, the other way
-    round when it lies south-north.
+    across_m and up_m are those of the box round it. A goal, small goal or gate is a line: across_m is its width and
+    up_m is 0 when it lies west-east, the other way round when it lies south-north. A polygon has `corners`.
     """
 
     name: str
-    kind: Literal["rectangle", "circle", "list", "goal", "small goal", "gate"]
+    kind: Literal["rectangle", "circle", "polygon", "list", "goal", "small goal", "gate"]
     x_m: float
     y_m: float
     across_m: float
     up_m: float
     members: tuple[str, ...] = ()
     height_m: float = 0.0
+    corners: tuple[tuple[float, float], ...] = ()
 
     @property
     def is_line(self) -> bool:
         return self.kind in LINES
+
+    @property
+    def area_m2(self) -> float:
+        """Area, m2; of a list that of the box round it."""
+        if self.kind == "polygon":
+            turns = zip(self.corners, (*self.corners[1:], self.corners[0]), strict=True)
+            return abs(sum(x0 * y1 - x1 * y0 for (x0, y0), (x1, y1) in turns)) / 2
+        return self.across_m * self.up_m * (pi / 4 if self.kind == "circle" else 1.0)
 
 
 @dataclass(frozen=True)
@@ -87,13 +111,18 @@ class Tie:
 class Home:
     """Where a group belongs: inside a place or on its edge. `fence` False means a start only (`from PLACE`).
 
-    `behind` is the side of the place behind which those who wait stand in a line, off the field.
+    `behind` is the side of the place behind which those who wait stand in a line, off the field. `sides` are the
+    stretches of the edge they stand on (north …, long, short, or left and right of the way their side attacks; none:
+    all round). `at` is the point where they stand, metres east and north of the middle of the first place.
     """
 
     place: str
     on_edge: bool = False
     fence: bool = True
     behind: Direction | None = None
+    sides: tuple[str, ...] = ()
+    at: tuple[float, float] | None = None
+    at_unit: str = "yd"
 
 
 @dataclass(frozen=True)
@@ -101,6 +130,8 @@ class Group:
     """Players sharing a side and a role. `key` is what sentences and counts call it: 'amber inside' or 'neutral'.
 
     Counts are players. `of` above 1 makes many small sides of that many (pairs: 2). `keeper`: home is a goal.
+    `without` is the home while the other side has the ball, where it differs. `feeds` are the groups that a line of
+    those who wait fills up (none: whoever is swapped with the next group).
     """
 
     side: str
@@ -113,6 +144,8 @@ class Group:
     source: Source | None = None
     of: int = 1
     keeper: bool = False
+    without: Home | None = None
+    feeds: tuple[str, ...] = ()
 
     @property
     def key(self) -> str:
@@ -149,7 +182,8 @@ class Rule:
 
 @dataclass(frozen=True)
 class Step:
-    """A progression: named changes to ground, people and rules. `tags` (space, task, people) are computed."""
+    """A progression: named changes to ground, people, rules and kit. `tags` (space, task, equipment, people) are
+    computed. balls and balls_in_play are None where the step leaves them."""
 
     name: str
     direction: Literal["harder", "easier", "different"]
@@ -159,11 +193,14 @@ class Step:
     remove: tuple[Rule, ...] = ()
     change: tuple[Rule, ...] = ()
     source: Source | None = None
+    balls: int | None = None
+    balls_in_play: BallsInPlay | None = None
+    balls_at_once: int = 1
 
     @property
     def tags(self) -> tuple[str, ...]:
-        rules = self.add or self.remove or self.change
-        pairs = (("space", self.ground), ("task", rules), ("people", self.people))
+        rules, kit = self.add or self.remove or self.change, self.balls or self.balls_in_play
+        pairs = (("space", self.ground), ("task", rules), ("equipment", kit), ("people", self.people))
         return tuple(tag for tag, present in pairs if present)
 
 
@@ -188,6 +225,7 @@ class Arrange:
     band: float = 0.25  # area per player may leave the designed one by this share
     keep_square: tuple[str, ...] = ()
     fixed: bool = False
+    bibs_may_change: bool = True  # by the clock, in the middle of play
 
 
 @dataclass(frozen=True)
@@ -207,6 +245,7 @@ class Practice:
     also_called: tuple[tuple[str, tuple[str, ...]], ...] = ()
     balls: int = 6
     balls_in_play: BallsInPlay = "one"
+    balls_at_once: int = 1  # with "several": balls for everybody together
     arrange: Arrange = field(default_factory=Arrange)
     taken: tuple[str, ...] = ()  # names of the steps already applied
 

@@ -21,7 +21,8 @@ class Names:
     """Sides, roles and places of a practice, and other words for them: (other word, name).
 
     `lists` are the places that are several places, `units` the sides that are many small sides: one of them is
-    “a gate”, “a pair”.
+    “a gate”, “a pair”. `ones` are the roles that at most one player of a side has (“the server”), `shared` those of
+    them that several sides have (“keepers”, “the amber keeper”).
     """
 
     sides: tuple[str, ...] = ()
@@ -30,6 +31,8 @@ class Names:
     also: tuple[tuple[str, str], ...] = ()
     lists: tuple[str, ...] = ()
     units: tuple[str, ...] = ()
+    ones: tuple[str, ...] = ()
+    shared: tuple[str, ...] = ()
 
     def all(self) -> tuple[str, ...]:
         """Every name and other word."""
@@ -46,13 +49,17 @@ def collect(
 ) -> Names:
     """Names from ground, people and `also called`."""
     ground, groups = tuple(ground), tuple(groups)
+    roles = tuple(dict.fromkeys(group.role for group in groups if group.role and not group.feeds))
+    ones = tuple(role for role in roles if all(group.high <= 1 for group in groups if group.role == role))
     return Names(
         tuple(dict.fromkeys(group.side for group in groups)),
-        tuple(dict.fromkeys(group.role for group in groups if group.role)),
+        roles,
         tuple(dict.fromkeys(place.name for place in ground)),
         tuple((word, name) for name, words in also_called for word in words),
         tuple(place.name for place in ground if place.kind == "list"),
         tuple(group.side for group in groups if group.of > 1),
+        ones,
+        tuple(role for role in ones if sum(group.role == role for group in groups) > 1),
     )
 
 

@@ -1,27 +1,11 @@
-"""The phrases of the language, each declared once: who, places, passes, moments, acts, events and changes.
+"""The phrases of the language, each declared once: who, places, passes, how, moments, events and changes.
 
-A phrase maps an inflection to a template. Acts are written with `*verb`; `act` gives them their inflections.
+A phrase maps an inflection to a template; `acts` holds what somebody does.
 """
 
-import re
-
+from turnout.practice.acts import ACTS
 from turnout.practice.templates import Entry
 
-# finite for one · finite for many (also the base form) · -ing
-VERBS = {
-    "completes": ("completes", "complete", "completing"),
-    "passes": ("passes", "pass", "passing"),
-    "receives": ("receives", "receive", "receiving"),
-    "runs": ("runs", "run", "running"),
-    "wins": ("wins", "win", "winning"),
-    "loses": ("loses", "lose", "losing"),
-    "scores": ("scores", "score", "scoring"),
-    "has": ("has", "have", "having"),
-    "enters": ("enters", "enter", "entering"),
-    "starts": ("starts", "start", "starting"),
-    "tackles": ("tackles", "tackle", "tackling"),
-    "shoots": ("shoots", "shoot", "shooting"),
-}
 FOLDS = (("player", "players"),)  # words read alike; agreeing pairs of the templates are added to these
 
 
@@ -30,25 +14,18 @@ def same(template: str, *inflections: str) -> tuple[tuple[str, str], ...]:
     return tuple((inflection, template) for inflection in inflections)
 
 
-def act(name: str, template: str, meaning: str, *, also: str | None = None) -> Entry:
-    """An act: finite (agreeing with its subject), base and -ing from one template; `also` is read, never printed."""
-    return Entry(f"act.{name}", "act", inflected(template), meaning, also=inflected(also) if also else ())
-
-
-def inflected(template: str) -> tuple[tuple[str, str], ...]:
-    """The three shapes of an act written with `*verb`."""
-    finite = re.sub(r"\*(\w+)", lambda m: "<@: {} | {}>".format(*VERBS[m[1]]), template)
-    base = re.sub(r"\*(\w+)", lambda m: VERBS[m[1]][1], template)
-    ing = re.sub(r"\*(\w+)", lambda m: VERBS[m[1]][2], template)
-    return (("finite", finite), ("base", base), ("ing", ing))
-
-
 def who(name: str, template: str, meaning: str, *, also: str | None = None, many: bool = False) -> Entry:
     """A noun phrase; the same words wherever it stands."""
     return Entry(
         f"who.{name}", "who", same(template, "bare", "definite"), meaning, also=same(also, "bare") if also else (),
         many=many,
     )  # fmt: skip
+
+
+def role_of(name: str, lead: str, meaning: str) -> Entry:
+    """`its edge players` and `the other side's edge players`."""
+    return who(name, f"{lead} {{role:role.adjective}} players", meaning, also=f"{lead} {{role:role.adjective}}",
+               many=True)  # fmt: skip
 
 
 def one_of(whose: str, how: str) -> Entry:
@@ -63,6 +40,7 @@ WHO = (
     who("side with the ball", "the side with the ball", "the side that owns the ball"),
     who("side without the ball", "the side without the ball", "the side that does not own the ball"),
     who("other side", "the other side", "the side that is not the one in the When, else not the one with the ball"),
+    who("side behind", "the side that is behind", "the side with fewer points; nobody while the points are level"),
     Entry(
         "who.side", "who", (("bare", "{side:side.noun}"), ("definite", "{side:side.definite}")),
         "every player of a side, or the one role of a side that has one role",
@@ -75,9 +53,13 @@ WHO = (
         "the players of a role, of one side if a side is named",
         also=(("bare", "[{side:side.adjective}] {role:role.adjective}"),), many=True,
     ),
-    who("its role", "its {role:role.adjective} players", "the players of a role on the side in the When",
-        also="its {role:role.adjective}", many=True),
+    role_of("its role", "its", "the players of a role on the side in the When"),
+    role_of("other role", "the other side's", "the players of a role on the other side"),
+    who("some", "{n:int} [{side:side.adjective}] {role:role.adjective} <n: player | players>",
+        "so many players of the role, those first who have waited longest"),
     who("everyone", "everyone", "every player of every side"),
+    who("a player", "a player", "any one player; points go to the player's side"),
+    who("player there", "the player there", "whoever holds the ball in the place named just before"),
     who("passer", "the passer", "who played the last pass"),
     who("receiver", "the receiver", "who received the last pass"),
     who("winner", "the winner", "who won the ball in this event"),
@@ -85,8 +67,35 @@ WHO = (
     who("scorer", "the scorer", "who scored in this event"),
     who("last to touch", "the player who touched it last", "who touched the ball last"),
     *(one_of(whose, how) for whose in ("its", "other") for how in ("nearest", "farthest")),
-    who("next group", "the next group", "those whose turn it is: longest served out, longest waiting in"),
+    who("longest waiting", "the player who has waited longest", "the one who has been off the field for longest"),
+    who("next group", "the next group", "those whose turn it is: longest served out, longest waiting in; where a line "
+        "waits for a role, as many as that role needs"),
 )  # fmt: skip
+
+# told from the side the sentence is about: it attacks the first and defends the last
+RELATIVE = (
+    ("attacking end", "what the side attacks; told of “everyone”: what the side with the ball attacks", "end zone"),
+    ("defending end", "what the side defends", "own end"),
+    ("attacking half", "the half of the first place nearer to what the side attacks", "far half"),
+    ("defending half", "the half of the first place farther from what the side attacks", "own half"),
+    ("attacking third", "the third of the first place nearest to what the side attacks", "final third"),
+    ("middle third", "the third between the attacking and the defending third", ""),
+    ("defending third", "the third of the first place farthest from what the side attacks", "own third"),
+)
+
+
+def relative(name: str, meaning: str, other: str) -> Entry:
+    """A place told from the side the sentence is about; `other`: what it is called after 'its' or 'their'."""
+    templates = in_place("the " + name)
+    also = [pair for lead in ("its", "their") for pair in in_place(f"{lead} {other}")] if other else []
+    return Entry(f"place.{name}", "place", templates, meaning, also=tuple(also))
+
+
+def in_place(words: str) -> tuple[tuple[str, str], ...]:
+    """Words for a place in every inflection a sentence may want."""
+    leads = {"bare": "", "in": "in ", "where": "in ", "into": "into ", "from": "from "}
+    return tuple((inflection, f"{lead}{words}") for inflection, lead in leads.items())
+
 
 PLACE = (
     Entry(
@@ -105,8 +114,15 @@ PLACE = (
         "the line around the place, within 1 m outside it",
     ),
     Entry("place.outside", "place", (("where", "outside {place:place_name.the}"),), "anywhere but inside the place"),
-    Entry("place.it", "place", (("bare", "it"), ("in", "in it"), ("where", "in it"), ("into", "into it")),
+    Entry("place.behind", "place",
+          (("in", "behind {place:place_name.the}"), ("where", "behind {place:place_name.the}"),
+           ("from", "from behind {place:place_name.the}")),
+          "off the field on the far side of the place (of a goal: behind its line)"),
+    Entry("place.it", "place",
+          (("bare", "it"), ("in", "in it"), ("where", "in it"), ("into", "into it"), ("from", "from it"),
+           ("through", "through it")),
           "the place named just before in the sentence"),
+    *(relative(*told) for told in RELATIVE),
 )  # fmt: skip
 
 PASSES = (
@@ -114,36 +130,44 @@ PASSES = (
     Entry("passes.to", "passes", same("passes to {who:who/group}", "bare"), "received by one of them"),
     Entry("passes.from to", "passes", same("passes from {who:who/group} to {to:who/group}", "bare"),
           "from one of the first to one of the second"),
+    Entry("passes.into", "passes", same("passes {where:place.into}", "bare"), "received in the place"),
+    Entry("passes.through", "passes", same("passes {where:place.through}", "bare"),
+          "crossing the line of the place: a gate between its cones, an area from one side to another"),
+    Entry("passes.over", "passes", same("passes over {where:place.bare}", "bare"),
+          "crossing the place in the air, untouched there, received beyond it"),
+    Entry("passes.back", "passes", same("passes back to the passer", "bare"), "straight back to whoever passed it"),
+)  # fmt: skip
+
+HOW = (
+    Entry("how.first touch", "how", same("with the first touch", "bare"), "the receiver's first touch scores"),
+    Entry("how.head", "how", same("with the head", "bare"), "the last touch is a header"),
+    Entry("how.inside", "how", same("from inside {where:place.bare}", "bare"), "the last touch is made in the place"),
+    Entry("how.outside", "how", same("from outside {where:place.bare}", "bare"),
+          "the last touch is made outside the place"),
+    Entry("how.within", "how", same("within {s:int} <s: second | seconds> of {after:act.ing}", "bare"),
+          "no later than that after the same side did it"),
+    Entry("how.pass by", "how", same("from a pass by {who:who/group}", "bare"),
+          "one of them played the pass before the score"),
+    Entry("how.pass from", "how", same("from a pass {where:place.from}", "bare"),
+          "the pass before the score came from the place"),
 )  # fmt: skip
 
 WHILE = (
     Entry("while.has", "while", same("{who:who/side} <who: has | have> the ball", "bare"), "that side owns the ball"),
     Entry("while.ball in", "while", same("the ball is {where:place.in}", "bare"), "the ball is in the place"),
+    Entry(
+        "while.behind",
+        "while",
+        same("{who:who/side} <who: is | are> behind", "bare"),
+        "that side has fewer points than the other",
+    ),
+    Entry(
+        "while.in place",
+        "while",
+        same("{who:who/lasting} <who: is | are> {where:place.in}", "bare"),
+        "every one of them is in the place (in a guard on scores, “everyone” is every player of the scoring side)",
+    ),
 )
-
-ACTS = (
-    act("passes in a row", "*completes {k:int} <k: pass | passes> in a row[ between {among:who/group}]",
-        "a run of K passes that count, without the other side winning the ball; counting begins again after it"),
-    act("passes", "*completes {k:int} <k: pass | passes>[ between {among:who/group}]", "K passes since the last start"),
-    act("pass into", "*passes {where:place.into}", "a pass that is received in the place by the same side"),
-    act("pass through", "*passes {where:place.through} to a team-mate",
-        "a pass that crosses the line of the place (a gate: between its two cones) and is received by the same side",
-        also="*passes {where:place.through}"),
-    act("pass to", "*passes to {to:who/group}", "a pass received by one of them"),
-    act("receive in", "*receives {where:place.where}", "controls a pass of the own side while in the place"),
-    act("run into", "*runs the ball {where:place.into}", "carries the ball over the line of the place"),
-    act("win", "*wins the ball[ {where:place.in}]", "the first touch by a side that did not own the ball"),
-    act("win and pass", "*wins the ball and *completes a pass",
-        "ownership passes to the side: it won the ball and its first pass was received"),
-    act("lose", "*loses the ball", "the other side wins it"),
-    act("score", "*scores[ {where:place.in}]",
-        "any scoring sentence was met; in a goal: the ball goes over its line, between the posts and under the bar"),
-    act("shoot", "*shoots", "strikes at a goal the side attacks"),
-    act("touches", "*has {n:int} <n: touch | touches>[ {where:place.in}]", "that many touches in one hold of the ball"),
-    act("enter", "*enters {where:place.bare}", "a player of theirs steps into the place"),
-    act("start", "*starts", "the first pass of a start is played"),
-    act("tackle", "*tackles", "takes the ball from an opponent who holds it"),
-)  # fmt: skip
 
 EVENTS = (
     Entry("event.act", "event", same("{who:who/actor} {act:act.finite@who}", "bare"), "somebody does something"),
@@ -152,6 +176,12 @@ EVENTS = (
     Entry("event.ball leaves", "event", same("the ball leaves {where:place.bare}", "bare"), "the ball leaves it"),
     Entry("event.seconds pass", "event", same("{s:int} <s: second | seconds> <s: passes | pass>", "bare"),
           "that long since the last start"),
+    Entry("event.seconds without", "event",
+          same("{s:int} <s: second | seconds> <s: passes | pass> without a score", "bare"),
+          "that long since the last score or start"),
+    Entry("event.turn starts", "event", same("the turn starts", "bare"), "a turn begins"),
+    Entry("event.turn ends", "event", same("the turn ends", "bare"), "a turn is over"),
+    Entry("event.coach calls", "event", same("the coach calls", "bare"), "the coach calls; in play once a minute"),
 )  # fmt: skip
 
 CHANGES = (
@@ -164,50 +194,72 @@ CHANGES = (
           "takes the role inside; skipped alone when that would take a role out of its range"),
     Entry("change.goes out", "change", same("{who:who/mover} <who: goes | go> out[ to {to:place.bare}]", "bare"),
           "takes the role outside; skipped alone when that would take a role out of its range"),
-    Entry("change.starts", "change", same("{who:who/group} <who: starts | start>[ {from:place.from}]", "bare"),
+    Entry("change.goes back", "change", same("{who:who/mover} <who: goes | go> back", "bare"),
+          "returns to the home of the role it started the turn in"),
+    Entry("change.joins", "change", same("{who:who/mover} <who: joins | join> {to:who.definite/company}", "bare"),
+          "takes that role; skipped alone when that would take a role out of its range",
+          also=same("{who:who/mover} <who: becomes | become> {to:who.definite/company}", "bare")),
+    Entry("change.may enter", "change", same("{who:who/mover} may enter {where:place.bare}", "bare"),
+          "may be in the place from then on, until the next start"),
+    Entry("change.starts", "change", same("{who:who/starter} <who: starts | start>[ {from:place.from}]", "bare"),
           "play starts again with that side, there, when everyone is set"),
+    Entry("change.new ball", "change",
+          same("{who:who/starter} <who: plays | play> in a new ball[ {from:place.from}]", "bare"),
+          "a new ball is passed in by one of them at once; nobody waits to be set"),
+    Entry("change.keeps", "change", same("{who:who/starter} <who: keeps | keep> the ball", "bare"),
+          "play goes on with that side in possession where the ball is"),
+    Entry("change.attacks", "change", same("{who:who/side} <who: attacks | attack> {where:place.bare}", "bare"),
+          "from then on that side attacks the place"),
+    Entry("change.ends", "change", same("the sides change ends", "bare"),
+          "each side attacks from then on what the other attacked, and defends what it defended"),
+    Entry("change.points", "change", same("{who:who/side} <who: scores | score> {n:int}", "bare"),
+          "N points are added to that side"),
+    Entry("change.turn ends", "change", same("the turn ends", "bare"), "the turn is over; the next group plays"),
 )  # fmt: skip
 
 LISTS = (
     Entry("changes.one", "changes", same("{a:change}", "bare"), "one change"),
     Entry("changes.two", "changes", same("{a:change} and {b:change}", "bare"), "two changes, in order"),
     Entry("changes.three", "changes", same("{a:change}, {b:change} and {c:change}", "bare"), "three, in order"),
+    Entry(
+        "changes.four", "changes", same("{a:change}, {b:change}, {c:change} and {d:change}", "bare"), "four, in order"
+    ),
 )
 
 RESTARTS = (
     Entry("restart.kick-in", "restart", same("a kick-in", "bare"), "a pass from the line where it went out"),
     Entry("restart.dribble-in", "restart", same("a dribble-in", "bare"), "carried in from where it went out"),
+    Entry("restart.throw-in", "restart", same("a throw-in", "bare"), "thrown in from where it went out"),
     Entry("restart.pass", "restart", same("a pass from {who:who/group}", "bare"), "one of them passes it in"),
 )
 
-PHRASES = (*WHO, *PLACE, *PASSES, *WHILE, *ACTS, *EVENTS, *CHANGES, *LISTS, *RESTARTS)
+# words that say of how many a number is told
+EACH = (Entry("each.side", "each", same("of each side", "bare"), "counted for each side by itself"),)
+
+PHRASES = (*WHO, *PLACE, *PASSES, *HOW, *WHILE, *ACTS, *EVENTS, *CHANGES, *LISTS, *RESTARTS, *EACH)
 
 # who may stand in a slot, and how to say it
+SIDES = frozenset({"a side", "side with the ball", "side without the ball", "other side", "side behind", "side"})
+GROUPS = SIDES | {"role", "its role", "other role", "everyone"}
+LASTING = (SIDES - {"other side"}) | {"role", "everyone"}
+PLAYERS = frozenset({
+    "passer", "receiver", "winner", "loser", "scorer", "last to touch", "its nearest", "its farthest",
+    "other nearest", "other farthest", "longest waiting", "some",
+})  # fmt: skip
 CLASSES: dict[str, tuple[frozenset[str], str]] = {
-    "side": (
-        frozenset({"a side", "side with the ball", "side without the ball", "other side", "side"}),
-        "a side (“a side”, “the other side”, “the side with the ball” or its name)",
-    ),
-    "lasting": (
-        frozenset({"a side", "side with the ball", "side without the ball", "side", "role", "everyone"}),
-        "a role, a side or everyone: players a rule can hold all the time",
-    ),
-    "group": (
-        frozenset({
-            "a side", "side with the ball", "side without the ball", "other side", "side", "role", "its role",
-            "everyone",
-        }),
-        "a side, the players of a role, or everyone",
-    ),
-    "actor": (
-        frozenset({"a side", "side with the ball", "side without the ball", "side", "role", "everyone"}),
-        "who does it first: a side, a role or everyone",
-    ),
+    "side": (SIDES, "a side (“a side”, “the other side”, “the side with the ball” or its name)"),
+    "lasting": (LASTING, "a role, a side or everyone: players a rule can hold all the time"),
+    "scorer": (LASTING | {"a player"}, "a role, a side, a player or everyone"),
+    "some": (frozenset({"side", "role", "side with the ball", "side without the ball", "side behind"}),
+             "the players of a role, or a side"),
+    "group": (GROUPS, "a side, the players of a role, or everyone"),
+    "actor": (LASTING | {"a player", "player there"}, "who does it first: a side, a role, a player or everyone"),
     "mover": (
-        frozenset({
-            "passer", "receiver", "winner", "loser", "scorer", "last to touch", "its nearest", "its farthest",
-            "other nearest", "other farthest", "next group", "role", "its role", "side",
-        }),
-        "a player (“the passer”, “its nearest edge player”), a role or the next group",
+        (PLAYERS | GROUPS | {"next group"}) - {"everyone", "a side"},
+        "a player (“the passer”, “its nearest edge player”), a role, a side or the next group",
     ),
+    "company": (
+        frozenset({"role", "its role", "other role", "side"}), "the players of a role, or a side with one role"
+    ),
+    "starter": (GROUPS | PLAYERS | {"next group"}, "a side, the players of a role, or a player"),
 }  # fmt: skip

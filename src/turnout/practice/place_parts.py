@@ -3,12 +3,15 @@
 from collections.abc import Mapping
 
 from turnout.measure import UNITS_M, metres
-from turnout.practice.model import PlaceDef
+from turnout.practice.model import AREAS, PlaceDef
 from turnout.problems import TurnoutError
 from turnout.reading import nearest
 
 NUMBER = r"(\d{1,4}(?:\.\d{1,3})?)"
 UNIT = r"([a-z]+)"
+COORDINATE = r"([+\-−]?\d{1,3}(?:\.\d{1,2})?)"
+SIDES = ("north", "south", "east", "west")
+FARTHEST_M = 100.0
 SMALLEST_M, LARGEST_M = 0.5, 150.0  # anything outside is a slip of the pen; own choice
 UNIT_WORDS = {
     "yards": "yd", "yard": "yd", "yds": "yd", "metres": "m", "metre": "m", "meters": "m", "feet": "ft", "foot": "ft",
@@ -55,7 +58,22 @@ def place_called(name: str, known: Mapping[str, PlaceDef]) -> str:
 def area_called(name: str, known: Mapping[str, PlaceDef], what: str) -> str:
     """The declared name of an area, for something that has sides or pieces; raises PlaceError for a line or a list."""
     own = place_called(name, known)
-    if known[own].kind in ("goal", "small goal", "gate", "list"):
-        areas = ", ".join(key for key, place in known.items() if place.kind in ("rectangle", "circle", "strip", "part"))
+    if known[own].kind not in AREAS:
+        areas = ", ".join(key for key, place in known.items() if place.kind in AREAS)
         raise PlaceError(name.strip(), f"{what} belongs to one area (areas: {areas or 'none yet'})")
     return own
+
+
+def side_called(side: str) -> str:
+    """A side of a place; raises PlaceError."""
+    if side not in SIDES:
+        raise PlaceError(side, "the sides of a place are north, south, east and west", nearest(side, SIDES))
+    return side
+
+
+def point(pair: tuple[str, str], unit: str, at: str) -> tuple[float, float]:
+    """A point in metres; raises PlaceError for one far away."""
+    x_m, y_m = (metres(float(text.replace("−", "-")), unit) for text in pair)
+    if max(abs(x_m), abs(y_m)) > FARTHEST_M:
+        raise PlaceError(at, f"a point lies within {FARTHEST_M:g} m of the middle of the field")
+    return x_m, y_m

@@ -8,15 +8,21 @@ from turnout.practice.model import Phrase
 from turnout.practice.names import COLOURS, Names, plural, singular
 from turnout.practice.templates import Agree, Maybe, Number, Part, Slot, Word, parts
 
+# noun phrases of a role and the words before the role when one player has it
+SINGULAR = {"who.role": "the", "who.its role": "its", "who.other role": "the other side's"}
+
 
 @dataclass(frozen=True)
 class Printer:
     """How names print: `sides` maps stand-in side names to tonight's ({'amber': 'blue'}); of `lists` and `units` one
-    is meant where somebody does something: 'a gate', 'a pair'."""
+    is meant where somebody does something: 'a gate', 'a pair'. A role of `ones` is one player: 'the server', 'keepers'
+    where it is one of `shared` and no side is named."""
 
     sides: Mapping[str, str] = field(default_factory=dict)
     lists: tuple[str, ...] = ()
     units: tuple[str, ...] = ()
+    ones: tuple[str, ...] = ()
+    shared: tuple[str, ...] = ()
 
     def text(self, phrase: Phrase) -> str:
         """A whole sentence with its capital and full stop."""
@@ -59,6 +65,8 @@ class Printer:
         if isinstance(value, Phrase):
             if slot.type == "who" and self.acts_alone(value, template):
                 return [one(singular(str(value["side"])))]
+            if slot.type == "who" and (role := value.get("role")) in self.ones and value.form in SINGULAR:
+                return self.single(value, str(role))
             number = self.number(phrase[slot.number_of], template) if slot.number_of else "many"
             return self.phrase(value, slot.inflection, number)
         if isinstance(value, int):
@@ -70,9 +78,24 @@ class Printer:
         does = any(isinstance(piece, Slot) and piece.type == "act" for piece in template)
         return does and isinstance(value, Phrase) and value.form == "who.side" and value["side"] in self.units
 
+    def single(self, value: Phrase, role: str) -> list[str]:
+        """A role that one player has: 'the server', 'the amber keeper', 'its keeper'; 'keepers' of several sides."""
+        if value.form != "who.role":
+            return [SINGULAR[value.form], noun(role)]
+        side = value.get("side")
+        if side is None and role in self.shared:
+            return [plural(noun(role))]
+        return ["the", *([tonight_name(str(side), self.sides)] if side else []), noun(role)]
+
+    def alone(self, value: Phrase | str | int) -> bool:
+        """Whether a noun phrase is one player because its role is."""
+        if not isinstance(value, Phrase) or value.form not in SINGULAR or value.get("role") not in self.ones:
+            return False
+        return value.form != "who.role" or value.get("side") is not None or value.get("role") not in self.shared
+
     def number(self, value: Phrase | str | int, template: tuple[Part, ...]) -> Number:
         """The number a word agrees with."""
-        return "one" if self.acts_alone(value, template) else number_of(value)
+        return "one" if self.acts_alone(value, template) or self.alone(value) else number_of(value)
 
     def name(self, name: str, slot: Slot) -> str:
         """A side, role or place as the slot wants it."""
@@ -83,6 +106,11 @@ class Printer:
         if slot.inflection == "one" or (slot.inflection == "any" and name in self.lists):
             return singular(name) if slot.inflection == "one" else one(singular(name))
         return the(name)
+
+
+def noun(role: str) -> str:
+    """A role as one player: 'server' and 'keeper' as they are, else 'wide player'."""
+    return role if role.endswith(("er", "or")) else f"{role} player"
 
 
 def tonight_name(name: str, sides: Mapping[str, str]) -> str:
@@ -114,6 +142,8 @@ def number_of(value: Phrase | str | int) -> Number:
     """Whether a noun phrase or a count takes the singular."""
     if isinstance(value, int):
         return "one" if value == 1 else "many"
+    if isinstance(value, Phrase) and isinstance(count := value.get("n"), int):
+        return number_of(count)
     return "many" if isinstance(value, Phrase) and BY_ID[value.form].many else "one"
 
 
@@ -122,4 +152,4 @@ def print_rule(phrase: Phrase, names: Names | None = None, sides: Mapping[str, s
     {'amber': 'blue'}; a name that says a job ('neutral') stays. `names` tells which names are lists of places and many
     small sides."""
     known = names or Names()
-    return Printer(sides or {}, known.lists, known.units).text(phrase)
+    return Printer(sides or {}, known.lists, known.units, known.ones, known.shared).text(phrase)

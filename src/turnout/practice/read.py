@@ -4,6 +4,7 @@ from dataclasses import replace
 from pathlib import Path
 
 from turnout.practice.contradictions import Finding, contradictions
+from turnout.practice.keys import PRACTICE
 from turnout.practice.model import Practice
 from turnout.practice.names import Names, collect
 from turnout.practice.read_model import read_ground, read_people_lines, read_rules
@@ -17,14 +18,12 @@ from turnout.practice.read_small import (
     read_in_play,
 )
 from turnout.practice.read_steps import read_steps
+from turnout.practice.sizing import sized
 from turnout.practice.steps import taken_with
 from turnout.problems import Problem
 from turnout.reading import Document, Items, Pairs, Report, load
 
-KEYS = (
-    "practice", "about", "ages", "develops", "ground", "people", "also called", "balls in play", "rules", "steps",
-    "coach", "kit", "arrange",
-)  # fmt: skip
+KEYS = tuple(PRACTICE.keys)
 
 
 def read_practice(path: str | Path) -> Practice:
@@ -49,7 +48,7 @@ def practice_of(document: Document, report: Report) -> Practice | None:
     if root is None:
         return None
     report.keys(root, KEYS, "a practice")
-    report.needed(root, ("practice", "ground", "people", "rules"), "a practice")
+    report.needed(root, PRACTICE.needed, "a practice")
     practice = sentences_of(root, report)
     if practice is not None and not report.errors:
         report.problems += [as_problem(finding) for finding in findings(practice)]
@@ -76,18 +75,19 @@ def sentences_of(root: Pairs, report: Report) -> Practice | None:
     """Everything under the keys of a practice."""
     ground = read_ground(root.get("ground"), report, {})
     groups = read_people_lines(root.get("people"), report, {place.name: place for place in ground}, {})
+    ground = list(sized(ground, groups))
     also = read_also(root.get("also called"), report, collect(ground, groups, ()))
     names = with_keys(collect(ground, groups, also), root)
     rules = read_rules(root.get("rules"), report, names, "rules")
     name, about = report.text(root.get("practice"), "the name"), report.text(root.get("about"), "about")
     arrange, kit = read_arrange(root.get("arrange"), report, ground), read_balls(root.get("kit"), report)
-    in_play = read_in_play(root.get("balls in play"), report, groups)
+    in_play, at_once = read_in_play(root.get("balls in play"), report, groups)
     practice = Practice(
         key=key_of(report.file), name=name.value if name else "", about=about.value if about else "",
         ages=read_ages(root.get("ages"), report), develops=read_develops(root.get("develops"), report),
         ground=tuple(ground), groups=tuple(groups), rules=tuple(rules),
         questions=tuple(read_coach(root.get("coach"), report)), also_called=also, balls=kit, arrange=arrange,
-        balls_in_play=in_play,
+        balls_in_play=in_play, balls_at_once=at_once,
     )  # fmt: skip
     written = root.get("rules")
     every_rule = isinstance(written, Items) and len(rules) == len(written.items)
@@ -100,6 +100,7 @@ def with_keys(names: Names, root: Pairs) -> Names:
     """The names with those of lines that could not be read, so that one fault is told once."""
     people, ground = root.get("people"), root.get("ground")
     keys = [key.value.split(" ", 1) for key, _ in people.entries] if isinstance(people, Pairs) else []
+    keys = [key for key in keys if len(key) == 1 or not key[1].startswith("for ")]
     places = [key.value for key, _ in ground.entries] if isinstance(ground, Pairs) else []
     return replace(
         names,

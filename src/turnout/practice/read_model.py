@@ -2,14 +2,15 @@
 
 import re
 from collections.abc import Mapping
+from dataclasses import replace
 
 from turnout.practice.ground_words import PlaceError, read_place
 from turnout.practice.model import Group, Home, PlaceDef, Rule, Source
-from turnout.practice.names import COLOURS, Names
+from turnout.practice.names import COLOURS, Names, spellings
 from turnout.practice.people_words import MOST, PeopleError, read_people
 from turnout.practice.printing import print_rule
 from turnout.practice.rules import RuleError, parse_rule
-from turnout.reading import Items, Node, Report, Text
+from turnout.reading import Items, Node, Report, Text, nearest
 from turnout.reading.nodes import shown
 
 NAME = re.compile(r"[^\W_]+(?:[ '’-][^\W_]+)*")
@@ -75,7 +76,23 @@ def read_people_lines(
             report.add(text, "a home is one place, not a list of places", read=group.home.place)
         found[group.key] = group
     check_roles([*known.values(), *found.values()], list(found.values()), report, pairs)
-    return list(found.values())
+    every = [group for group in {**known, **found}.values() if not group.waits]
+    return [fed(group, every, report) for group in found.values()]
+
+
+def fed(group: Group, every: list[Group], report: Report) -> Group:
+    """A line that waits for a role with the groups it fills up; a role nobody plays is faulted."""
+    if not group.feeds:
+        return group
+    wanted = group.feeds[0]
+    names = {name for other in every for name in (other.key, other.role, other.side) if name}
+    meant = next((name for name in sorted(names) if wanted.casefold() in {w.casefold() for w in spellings(name)}), None)
+    if meant is None and group.source:
+        place = Text(group.key, group.source.line, 1)
+        listed = ", ".join(sorted(names))
+        expected = f"“waiting for” goes on with a role or side under people: {listed}"
+        report.add(place, expected, near=nearest(wanted, names))
+    return replace(group, feeds=tuple(other.key for other in every if meant in (other.key, other.role, other.side)))
 
 
 def check_roles(every: list[Group], fresh: list[Group], report: Report, pairs: Node | None) -> None:

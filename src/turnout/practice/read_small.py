@@ -5,18 +5,14 @@ from collections.abc import Sequence
 from typing import Any
 
 from turnout.measure import UNITS_M, metres
+from turnout.practice.keys import AGES, ARRANGE, BAND, CAPABILITIES, KIT, LENGTH, QUESTION, SPAN, WEIGHT
 from turnout.practice.model import Arrange, BallsInPlay, Group, PlaceDef, Question
 from turnout.practice.names import Names, singular
-from turnout.reading import Node, Report, Text, nearest
+from turnout.reading import Node, Pairs, Report, Text, nearest
+from turnout.reading.declare import Keys
 
-CAPABILITIES = ("scanning", "positioning", "movement", "timing", "disguise", "technique")
-AGES = re.compile(r"U(\d{1,2})(?: ?[-–] ?U(\d{1,2}))?")
-SPAN = re.compile(r"(\d{1,3}(?:\.\d)?)(?: ?(?:to|-|–) ?(\d{1,3}(?:\.\d)?))?(?: ?minutes)?")
-LENGTH = re.compile(r"(\d{1,3}(?:\.\d{1,2})?) ?([a-z]+)")
 YOUNGEST, OLDEST = 5, 21
-ARRANGE_KEYS = (
-    "copies per adult", "waiting at most", "blocks", "minutes", "gap", "band", "keep square", "size",
-)  # fmt: skip
+MOST_BALLS = 12  # in play at once for everybody together
 
 
 def read_ages(node: Node | None, report: Report) -> tuple[int, int]:
@@ -38,7 +34,7 @@ def read_develops(node: Node | None, report: Report) -> tuple[tuple[str, int], .
     report.keys(pairs, CAPABILITIES, "develops")
     found: list[tuple[str, int]] = []
     for key, value in pairs.entries if pairs else ():
-        weight = whole(value, report, f"the weight of {key.value}", 1, 3)
+        weight = whole(value, report, f"the weight of {key.value}", WEIGHT.low, WEIGHT.high)
         if weight == 3 and any(other == 3 for _, other in found):
             report.add(value, "one capability at most is what a practice is for (3); give the others 2 or 1")
         if weight and key.value in CAPABILITIES:
@@ -55,6 +51,11 @@ def whole(node: Node | None, report: Report, what: str, low: int, high: int) -> 
         return int(text.value)
     report.add(text, f"{what} is a whole number from {low} to {high}")
     return None
+
+
+def whole_of(pairs: Pairs, key: str, declared: Keys, report: Report) -> int | None:
+    """The whole number under a key, within its declared bounds."""
+    return whole(pairs.get(key), report, key, *declared.whole(key))
 
 
 def read_also(node: Node | None, report: Report, names: Names) -> tuple[tuple[str, tuple[str, ...]], ...]:
@@ -82,7 +83,7 @@ def read_coach(node: Node | None, report: Report) -> list[Question]:
     found = []
     for key, value in pairs.entries if pairs else ():
         lines = report.pairs(value, f"coach, {key.value},")
-        report.keys(lines, ("ask", "look for"), "a question")
+        report.keys(lines, QUESTION.keys, "a question")
         if lines is None:
             continue
         ask = report.text(lines.get("ask"), "ask")
@@ -94,49 +95,54 @@ def read_coach(node: Node | None, report: Report) -> list[Question]:
 def read_balls(node: Node | None, report: Report) -> int:
     """The balls a practice needs; bibs and cones are worked out."""
     pairs = report.pairs(node, "kit")
-    report.keys(pairs, ("balls", "bibs", "cones"), "kit")
+    report.keys(pairs, KIT.keys, "kit")
     if pairs is None:
         return 6
-    for key, only in (("bibs", "per side"), ("cones", "auto")):
+    for key, (only,) in (("bibs", KIT.words("bibs")), ("cones", KIT.words("cones"))):
         text = report.text(pairs.get(key), key)
         if text is not None and text.value != only:
             report.add(text, f"{key} are worked out: write “{key}: {only}”", near=nearest(text.value, (only,)))
     balls = pairs.get("balls")
-    return 6 if balls is None else whole(balls, report, "balls", 1, 40) or 6
+    return 6 if balls is None else whole(balls, report, "balls", *KIT.whole("balls")) or 6
 
 
-def read_in_play(node: Node | None, report: Report, groups: Sequence[Group]) -> BallsInPlay:
-    """`1 per pair` or `1 per player`; without the line every small side has a ball, else there is one for all."""
+def read_in_play(node: Node | None, report: Report, groups: Sequence[Group]) -> tuple[BallsInPlay, int]:
+    """`1 per pair`, `1 per player` or how many for everybody together; without the line every small side has a ball,
+    else there is one for all."""
     units = next((group.side for group in groups if group.of > 1), None)
     text = report.text(node, "balls in play")
     if text is None:
-        return "per unit" if units else "one"
+        return ("per unit" if units else "one"), 1
+    said = text.value.strip()
+    if re.fullmatch(r"[1-9]\d?", said) and int(said) <= MOST_BALLS:
+        return ("one" if said == "1" else "several"), int(said)
     known = ["1 per player"] + ([f"1 per {singular(units)}"] if units else [])
-    if text.value.strip() in known:
-        return "per player" if text.value.strip() == known[0] else "per unit"
-    lead = "balls in play reads " + " or ".join(f"“{way}”" for way in known)
+    if said in known:
+        return ("per player" if said == known[0] else "per unit"), 1
+    lead = "balls in play reads " + " or ".join(f"“{way}”" for way in known) + f" or a number up to {MOST_BALLS}"
     more = "; one ball for all is what stands without this line" if not units else ""
-    if not units and re.fullmatch(r"1 per (?!player\b)\w+", text.value.strip()):
+    if not units and re.fullmatch(r"1 per (?!player\b)\w+", said):
         more = "; for a ball to each small side write them under people: “pairs: 6 (3-10) of 2 in …”"
     report.add(text, lead + more, near=nearest(text.value, known))
-    return "one"
+    return "one", 1
 
 
 def read_arrange(node: Node | None, report: Report, ground: list[PlaceDef]) -> Arrange:
     """What a fit may do; every key has a default."""
     pairs = report.pairs(node, "arrange")
-    report.keys(pairs, ARRANGE_KEYS, "arrange")
+    report.keys(pairs, ARRANGE.keys, "arrange")
     if pairs is None:
         return Arrange()
     given: dict[str, Any] = {
-        "copies_per_adult": whole(pairs.get("copies per adult"), report, "copies per adult", 1, 6),
-        "waiting_at_most": whole(pairs.get("waiting at most"), report, "waiting at most", 0, 12),
+        "copies_per_adult": whole_of(pairs, "copies per adult", ARRANGE, report),
+        "waiting_at_most": whole_of(pairs, "waiting at most", ARRANGE, report),
         "block_minutes": span(pairs.get("blocks"), report, "blocks", 15),
         "minutes": span(pairs.get("minutes"), report, "minutes", 60),
         "gap_m": gap(pairs.get("gap"), report),
         "band": band(pairs.get("band"), report),
         "keep_square": square(pairs.get("keep square"), report, ground),
         "fixed": fixed(pairs.get("size"), report),
+        "bibs_may_change": yes_or_no(pairs.get("bibs may change"), report, "bibs may change"),
     }
     return Arrange(**{key: value for key, value in given.items() if value is not None})
 
@@ -172,7 +178,7 @@ def band(node: Node | None, report: Report) -> float | None:
     text = report.text(node, "band")
     if text is None:
         return None
-    found = re.fullmatch(r"([0-9]{1,2}) ?%", text.value.strip())
+    found = BAND.fullmatch(text.value.strip())
     if not found:
         report.add(text, "the band of area per player reads like “25 %”, below 100 %")
         return None
@@ -195,3 +201,15 @@ def fixed(node: Node | None, report: Report) -> bool | None:
     if text is not None and text.value != "fixed":
         report.add(text, "size says “fixed” or is left out", near=nearest(text.value, ("fixed",)))
     return None if text is None else text.value == "fixed"
+
+
+def yes_or_no(node: Node | None, report: Report, what: str) -> bool | None:
+    """`yes` or `no`; None when nothing is said."""
+    text = report.text(node, what)
+    if text is None:
+        return None
+    answers = {"yes": True, "true": True, "no": False, "false": False}
+    if text.value.casefold() not in answers:
+        report.add(text, f"{what} is yes or no", near=nearest(text.value, ("yes", "no")))
+        return None
+    return answers[text.value.casefold()]

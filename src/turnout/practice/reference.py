@@ -12,20 +12,27 @@ from turnout.practice.templates import Agree, Entry, Maybe, Part, Slot, Word, pa
 SLOT_WORDS = {
     "who": "WHO", "place": "PLACE", "passes": "PASSES", "while": "WHILE", "act": "ACT", "event": "EVENT",
     "change": "CHANGE", "changes": "CHANGES", "restart": "RESTART", "side": "SIDE", "role": "ROLE",
-    "place_name": "NAME",
+    "place_name": "NAME", "how": "HOW", "each": "of each side",
 }  # fmt: skip
 TITLES = {
     "who": "WHO: a side, players of a role, or one player", "place": "PLACE", "passes": "PASSES: a kind of pass",
-    "while": "WHILE: a condition of the moment", "act": "ACT: what somebody does", "event": "EVENT",
-    "change": "CHANGE: what happens then", "changes": "CHANGES: one to three, in order",
-    "restart": "RESTART: how the ball comes back",
+    "how": "HOW: how a score came about", "while": "WHILE: a condition of the moment",
+    "act": "ACT: what somebody does", "event": "EVENT",
+    "change": "CHANGE: what happens then", "changes": "CHANGES: one to four, in order",
+    "restart": "RESTART: how the ball comes back", "each": "Of each side",
 }  # fmt: skip
 PLACE_MEANINGS = {
-    "rectangle": "west to east first, then south to north; yd, m, ft or paces",
+    "rectangle": "west to east first, then south to north; yd, m, ft or paces; for each player (“at least”, “at most” "
+    "hold the fit to it) its size follows from the designed numbers of those who are inside",
     "circle": "across is its diameter",
     "strip": "inside or beyond one end or side of a place; it keeps its depth",
+    "square": "a rectangle of equal sides; a place after the first stands at the centre or in a corner of another, "
+    "inside an end of it, or at a point",
+    "polygon": "its corners in order round it, east and north; the first place is moved so that its middle is (0, 0)",
+    "same": "as large as another place, with so much room between them",
+    "channel": "a strip inside a side, in the word for one that runs along the play",
     "thirds": "three places of one size, first to last, and the list of them",
-    "halves": "two places of one size, and the list of them",
+    "halves": "two places of one size, and the list of them; quarters are four in a row",
     "goal": "width and height, on the line of that end",
     "small goal": "its width, and a height if it is not 1 m; several on one end stand so far from the middle",
     "gate": "two cones so far apart, on a side or at a point (yards east and north of the middle of the field); "
@@ -37,7 +44,10 @@ PEOPLE_MEANINGS = (
     "a number that follows another group's",
     "the keeper of that goal",
     "many small sides: six (two to ten) of two players each",
-    "a line of those who wait",
+    "a line of those who wait; “waiting for attackers: …” is the line for that role",
+    "some sides of a place: north, south, east, west, long, short, or left and right of the way the side attacks",
+    "a point east and north of the middle of the field",
+    "one home with the ball, another without it",
 )
 FIXED = (
     "A side owns the ball from its first completed pass after a start or a regain until the other side completes one.",
@@ -48,7 +58,8 @@ FIXED = (
     "Groups of unequal size change over as many as the smaller has, longest served first; the rest go first next time.",
     "A pass that does not count neither adds to a run nor ends it.",
     "“Until” holds from each start to the event.",
-    "A breach of a limit gives the ball to the other side there.",
+    "A breach of a limit gives the ball to the other side there; nobody steps into or out of a place against a "
+    "sentence, and a score or pass that a sentence does not let count counts nothing.",
     "The ball is out when it leaves the first place under ground; an edge player's strip is not out.",
     "Where no sentence says how play goes on after that, the other side kicks in at the nearest point.",
     "A home is a fence: players start there and stay there (on an edge: along the line, within 1 m outside it) unless "
@@ -61,6 +72,13 @@ FIXED = (
     "Whoever is at home in a goal is its keeper and starts half a metre in front of it.",
     "Many small sides share out their players evenly: 13 in pairs are one three and five pairs. Each has its own ball "
     "unless “balls in play” says otherwise, and brings its own ball back in by a dribble-in unless a sentence says so.",
+    "A place told from a side (“the attacking half”) is the place of the side the sentence is about; told of “a side” "
+    "or “everyone” it is each side's own.",
+    "A line that waits for a role: the next group is as many as that role needs, longest waiting first, filled up from "
+    "those who have just come off.",
+    "A turn ends when a sentence ends it; then the next group plays, and everybody else stands at home.",
+    "“May not enter” is written as “stay out of”, “may not leave” as “stay in”.",
+    "A score by an act nobody was allowed counts nothing.",
     "Those who wait stand in a line off the field, behind the middle of that side, or beside a goal that stands there.",
 )
 INTRO = """# The practice language
@@ -92,7 +110,7 @@ def ground_lines() -> list[str]:
 def people_lines() -> list[str]:
     """How a group is written, from the declared shapes."""
     told = [f"{shown} — {meaning}" for shown, meaning in zip(PEOPLE_SHAPES, PEOPLE_MEANINGS, strict=True)]
-    return [*told, "balls in play: “1 per pair” or “1 per player” — beside `people`; without it one ball for all"]
+    return [*told, "balls in play: “1 per pair”, “1 per player” or “3” — beside `people`; without it one ball for all"]
 
 
 def form_lines(form: Entry) -> str:

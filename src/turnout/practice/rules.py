@@ -3,6 +3,7 @@
 import math
 
 from turnout.practice.binding import misfit
+from turnout.practice.canonical import canonical
 from turnout.practice.forms import FORMS
 from turnout.practice.grammar import MOST_WORDS, Unread, read
 from turnout.practice.lexer import Piece, keywords, pieces
@@ -47,7 +48,7 @@ def parse_rule(text: str, names: Names) -> Phrase:
         said = said_as(fault.phrase)
         offset = text.casefold().find(said.casefold())
         raise RuleError(max(0, offset), said, fault.expected)
-    return found
+    return canonical(found)
 
 
 def said_as(phrase: Phrase) -> str:
@@ -129,6 +130,11 @@ def by_terminal(terminals: set[str]) -> list[list[str]]:
     ]
 
 
+def begins(example: str) -> str:
+    """The first fixed word of an example; "" where it begins with a name."""
+    return keywords().get(pieces(example)[0].word, "")
+
+
 def likely_form(words: list[Piece]) -> str | None:
     """The example of the form that shares most words with what was written, rare words weighing more; None when too
     little is shared."""
@@ -138,6 +144,7 @@ def likely_form(words: list[Piece]) -> str | None:
 
     def likeness(example: str) -> float:
         shared = sum(rarity[word] for word in shapes[example] & written)
+        shared += begins(example) == keywords().get(words[0].word)
         return shared / math.sqrt(sum(rarity[word] for word in shapes[example]))
 
     best = max(shapes, key=likeness)

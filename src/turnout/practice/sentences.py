@@ -3,11 +3,13 @@
 from collections.abc import Mapping, Sequence
 
 from turnout.measure import yards
-from turnout.practice.line_sentences import line_sentence_words, lines_words, listed_lines
+from turnout.practice.line_sentences import line_sentence_words, lines_words, listed_lines, off_middle
+from turnout.practice.lines import end_or_side, sides_words, written
 from turnout.practice.model import LINES, Group, Place, PlaceDef, Practice
 from turnout.practice.names import COLOURS, names_of
 from turnout.practice.printing import one, print_rule, side_name, the, tonight_name
 from turnout.practice.setup import Setup
+from turnout.practice.starts import at_point
 from turnout.practice.units import counted as small_sides
 
 
@@ -27,7 +29,11 @@ def people_sentences(setup: Setup, sides: Mapping[str, str] | None = None) -> li
             told.append(f"{special(setup, groups, sides or {}, named=seen(told, home.place))}.")
             last = home.place
             continue
-        where = place_words(setup.place(home.place), home.on_edge, last == home.place, seen(told, home.place))
+        where = place_words(
+            setup.place(home.place), home.on_edge, last == home.place, seen(told, home.place), home.sides
+        )  # fmt: skip
+        if home.at is not None:
+            where = f"at a point {off_middle(*point_of(setup, groups[0]))}"
         role = groups[0].role if home.on_edge or groups[0].role != "inside" else ""
         told.append(f"{counted(setup, groups, role, sides or {})} {where}.")
         last = home.place
@@ -36,12 +42,13 @@ def people_sentences(setup: Setup, sides: Mapping[str, str] | None = None) -> li
 
 def by_home(setup: Setup) -> list[list[Group]]:
     """Groups that somebody is in tonight, those of one role and home together, in the order of `people`."""
-    found: dict[tuple[str, bool, str], list[Group]] = {}
+    found: dict[tuple[object, str], list[Group]] = {}
     for group in setup.practice.groups:
         if setup.count(group.key):
             alone = "" if group.role or group.side in COLOURS else group.side
             place = "" if group.keeper else group.home.place
-            found.setdefault((place, group.home.on_edge, group.role or alone), []).append(group)
+            home = (place, group.home.on_edge, group.home.sides, group.home.at)
+            found.setdefault((home, group.role or alone), []).append(group)
     return list(found.values())
 
 
@@ -80,12 +87,19 @@ def seen(told: Sequence[str], name: str) -> bool:
     return any(f" {name} " in sentence for sentence in told)
 
 
-def place_words(place: Place, on_edge: bool, just_named: bool, named: bool) -> str:
-    """'inside a square of 16 yd', 'on its edge', 'in it', 'on the edge of the square'."""
+def point_of(setup: Setup, group: Group) -> tuple[float, float]:
+    """Where a group at a point stands tonight, metres."""
+    assert group.home.at is not None
+    return at_point(setup, group.home.at, 1)[0]
+
+
+def place_words(place: Place, on_edge: bool, just_named: bool, named: bool, sides: tuple[str, ...] = ()) -> str:
+    """'inside a square of 16 yd', 'on its edge', 'on its long sides', 'in it', 'on the edge of the square'."""
+    edge = sides_words(sides) if sides else "the edge"
     if just_named:
-        return "on its edge" if on_edge else "inside it"
+        return f"on its {edge.removeprefix('the ')}" if on_edge else "inside it"
     words = the(place.name) if named else introduced(place)
-    return f"on the edge of {words}" if on_edge else f"inside {words}"
+    return f"on {edge} of {words}" if on_edge else f"inside {words}"
 
 
 def introduced(place: Place) -> str:
@@ -99,6 +113,8 @@ def introduced(place: Place) -> str:
 def size_words(place: Place) -> str:
     """'16 yd' for a square, '24 x 34 yd', '18 yd across' for a circle."""
     across, up = trimmed(yards(place.across_m)), trimmed(yards(place.up_m))
+    if place.kind == "polygon":
+        return f"{len(place.corners)} sides within {trimmed(yards(place.across_m))} x {trimmed(yards(place.up_m))} yd"
     if place.kind == "circle":
         return f"{across} yd across"
     return f"{across} yd" if across == up else f"{across} x {up} yd"
@@ -132,6 +148,21 @@ def ground_words(definition: PlaceDef, place: Place) -> str:
         end = "end" if definition.side in ("north", "south") else "side"
         return f"the {trimmed(yards(depth))} yd {how} the {definition.side} {end} of {the(definition.of or '')}"
     if definition.kind == "part":
-        share = {2: "half", 3: "third"}.get(definition.pieces, f"1/{definition.pieces}")
+        share = {2: "half", 3: "third", 4: "quarter"}[definition.pieces]
         return f"a {share} of {the(definition.of or '')}, {size_words(place)}"
-    return size_words(place)
+    if definition.kind == "same":
+        beside = f"{written(definition.depth_m, definition.unit)} {definition.unit} {definition.side}"
+        return f"{size_words(place)}, {beside} of {the(definition.of or '')}"
+    return f"{size_words(place)}{stands(definition, place)}"
+
+
+def stands(definition: PlaceDef, place: Place) -> str:
+    """', at the centre of the pitch'; '' for a place in the middle of all."""
+    of = the(definition.of) if definition.of else ""
+    if definition.spot == "centre":
+        return f", at the centre of {of}"
+    if definition.spot == "corner":
+        return f", in the {definition.corner} corner of {of}"
+    if definition.spot == "side":
+        return f", inside the {definition.side} {end_or_side(definition.side or '')} of {of}"
+    return f", {off_middle(place.x_m, place.y_m)}" if definition.spot == "point" else ""

@@ -3,12 +3,16 @@
 import math
 from collections.abc import Iterable
 
+from turnout.practice.attack import attack_axis
+from turnout.practice.edges import edge_order, edge_spots, perimeter_point
 from turnout.practice.meaning import table
 from turnout.practice.model import Direction, Group, Place
 from turnout.practice.nets import has_net
 from turnout.practice.setup import Setup
 from turnout.practice.table import Row
 from turnout.practice.units import unit_sizes
+
+__all__ = ["attack_axis", "edge_order", "perimeter_point", "starts", "waiting_line"]
 
 Spot = tuple[float, float]
 CLEAR_M = 1.0  # a start spot stands this far clear of a place closed to it, own choice
@@ -18,7 +22,6 @@ KEEPER_M = 0.5  # a keeper starts this far in front of the goal line, own choice
 UNITS_AT = 0.72  # of half the place: how far out small sides start, own choice
 UNIT_SPREAD = 0.8  # of the way to the next small side: how far its players spread, own choice
 OUTWARD = {"north": (0.0, 1.0), "south": (0.0, -1.0), "east": (1.0, 0.0), "west": (-1.0, 0.0)}
-EDGE_OUT_M = 0.5  # an edge player stands this far outside the line, own choice
 ROWS = {
     1: (1,), 2: (2,), 3: (1, 2), 4: (1, 2, 1), 5: (2, 1, 2), 6: (2, 3, 1), 7: (2, 3, 2), 8: (3, 3, 2), 9: (3, 4, 2),
     10: (3, 4, 3), 11: (4, 4, 3),
@@ -29,12 +32,12 @@ WIDTHS = {1: (0.0,), 2: (-0.5, 0.5), 3: (-0.7, 0.0, 0.7), 4: (-0.8, -0.27, 0.27,
 def starts(setup: Setup) -> dict[str, tuple[Spot, ...]]:
     """Start spots (x_m, y_m) per group key, in the practice's own coordinates."""
     rows = table(setup.practice)
-    spots = _edge_spots(setup)
+    spots = edge_spots(setup, rows)
     rank: dict[str, int] = {}
     for group in setup.practice.groups:
         if group.key in spots:
             continue
-        if group.waits or group.keeper:
+        if group.waits or group.keeper or group.home.at is not None:
             spots[group.key] = _off_the_game(setup, group)
             continue
         place = setup.place(_start_place(group, rows))
@@ -75,7 +78,9 @@ def _beside_goal(x_m: float, y_m: float, goals: Iterable[Place]) -> float:
 
 
 def _off_the_game(setup: Setup, group: Group) -> tuple[Spot, ...]:
-    """Keepers in their goal, and those who wait."""
+    """Keepers in their goal, those at a point and those who wait."""
+    if group.home.at is not None:
+        return at_point(setup, group.home.at, setup.count(group.key))
     if group.home.behind is None:
         return _in_goal(setup, group)
     goals = [place for _, place in setup.places if has_net(place)]
@@ -104,58 +109,12 @@ def _units(place: Place, sizes: tuple[int, ...]) -> tuple[Spot, ...]:
     return tuple(spots)
 
 
-def attack_axis(setup: Setup, side: str, rows: Iterable[Row]) -> tuple[float, float] | None:
-    """Unit vector towards the place a side attacks, or None when it attacks none."""
-    field = setup.field
-    for row in rows:
-        if row.do == "attacks" and row.who.side == side and row.where is not None:
-            place = setup.place(row.where.place)
-            dx, dy = place.x_m - field.x_m, place.y_m - field.y_m
-            length = math.hypot(dx, dy)
-            return (dx / length, dy / length) if length > 0 else None
-    return None
-
-
-def perimeter_point(place: Place, share: float, out_m: float = EDGE_OUT_M) -> Spot:
-    """The point a share (0 to 1) of the way round a place, clockwise from the middle of its north side."""
-    if place.kind == "circle":
-        angle = math.pi / 2 - 2 * math.pi * share
-        radius = place.across_m / 2 + out_m
-        return place.x_m + radius * math.cos(angle), place.y_m + radius * math.sin(angle)
-    across, up = place.across_m, place.up_m
-    along = (share % 1.0) * 2 * (across + up) + across / 2
-    for length, corner, step, out in (
-        (across, (-across / 2, up / 2), (1, 0), (0, 1)),
-        (up, (across / 2, up / 2), (0, -1), (1, 0)),
-        (across, (across / 2, -up / 2), (-1, 0), (0, -1)),
-        (up, (-across / 2, -up / 2), (0, 1), (-1, 0)),
-        (across, (-across / 2, up / 2), (1, 0), (0, 1)),
-    ):
-        if along <= length:
-            x = corner[0] + step[0] * along + out[0] * out_m
-            return place.x_m + x, place.y_m + corner[1] + step[1] * along + out[1] * out_m
-        along -= length
-    return place.x_m, place.y_m + up / 2 + out_m
-
-
-def edge_order(counts: Iterable[tuple[str, int]]) -> list[str]:
-    """Groups sharing one edge, dealt round it as evenly as their numbers allow."""
-    dealt = sorted(
-        ((index + 0.5) / count, order, key) for order, (key, count) in enumerate(counts) for index in range(count)
-    )
-    return [key for _, _, key in dealt]
-
-
-def _edge_spots(setup: Setup) -> dict[str, tuple[Spot, ...]]:
-    spots: dict[str, tuple[Spot, ...]] = {}
-    edges = [group for group in setup.practice.groups if group.home.on_edge]
-    for name in dict.fromkeys(group.home.place for group in edges):
-        sharing = [(group.key, setup.count(group.key)) for group in edges if group.home.place == name]
-        order = edge_order(sharing)
-        points = [perimeter_point(setup.place(name), index / len(order)) for index in range(len(order))]
-        for key, _ in sharing:
-            spots[key] = tuple(point for point, owner in zip(points, order, strict=True) if owner == key)
-    return spots
+def at_point(setup: Setup, point: Spot, number: int) -> tuple[Spot, ...]:
+    """Side by side round a point, which moves with the field as goals at a point do."""
+    written = setup.practice.ground[0]
+    written_up = written.across_m if written.kind == "circle" else written.up_m
+    x, y = point[0] * setup.field.across_m / written.across_m, point[1] * setup.field.up_m / written_up
+    return tuple((x + (index - (number - 1) / 2) * IN_LINE_M, y) for index in range(number))
 
 
 def _start_place(group: Group, rows: Iterable[Row]) -> str:

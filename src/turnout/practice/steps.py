@@ -5,6 +5,7 @@ from dataclasses import replace
 
 from turnout.practice.contradictions import contradictions
 from turnout.practice.model import Group, Phrase, PlaceDef, Practice, Rule, Source, Step
+from turnout.practice.sizing import sized
 from turnout.problems import BadInput, Problem, TurnoutError
 from turnout.reading import nearest
 
@@ -67,10 +68,17 @@ def taken_with(practice: Practice, step: Step) -> Practice:
             raise StepFault(rule.source, "this sentence is there already; the step adds nothing")
         rules.append(rule)
     groups = merged_groups(practice.groups, step.people)
-    return replace(
-        practice, ground=merged_ground(practice.ground, step.ground), groups=groups, rules=tuple(rules),
-        taken=(*practice.taken, step.name),
-    )  # fmt: skip
+    ground = sized(merged_ground(practice.ground, step.ground), groups)
+    changed_practice = replace(practice, ground=ground, groups=groups, rules=tuple(rules))
+    return replace(with_kit(changed_practice, step), taken=(*practice.taken, step.name))
+
+
+def with_kit(practice: Practice, step: Step) -> Practice:
+    """The practice with the balls of a step, where it says how many."""
+    balls = practice.balls if step.balls is None else step.balls
+    if step.balls_in_play is None:
+        return replace(practice, balls=balls)
+    return replace(practice, balls=balls, balls_in_play=step.balls_in_play, balls_at_once=step.balls_at_once)
 
 
 def present(rule: Rule, rules: list[Rule]) -> Rule:

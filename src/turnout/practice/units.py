@@ -32,14 +32,14 @@ def units_in(setup: Setup) -> tuple[tuple[int, ...], ...]:
 
 def balls_in_play(setup: Setup) -> int:
     """How many balls are in play at once."""
-    return max(1, len(ball_holders(setup)))
+    return max(1, len(ball_holders(setup)), setup.practice.balls_at_once)
 
 
 def ball_holders(setup: Setup) -> tuple[tuple[int, ...], ...]:
     """For every ball its own players, by number; empty where one ball is for everybody."""
     if setup.practice.balls_in_play == "per unit":
         return units_in(setup)
-    if setup.practice.balls_in_play == "one":
+    if setup.practice.balls_in_play in ("one", "several"):
         return ()
     counts = [(group.waits, setup.count(group.key)) for group in setup.practice.groups]
     plays = [not waits for waits, count in counts for _ in range(count)]
@@ -48,7 +48,7 @@ def ball_holders(setup: Setup) -> tuple[tuple[int, ...], ...]:
 
 def balls_for(setup: Setup) -> int:
     """How many balls lie ready: the practice's number for one in play, else as many as are in play."""
-    return setup.practice.balls if setup.practice.balls_in_play == "one" else balls_in_play(setup)
+    return setup.practice.balls if setup.practice.balls_in_play in ("one", "several") else balls_in_play(setup)
 
 
 def units_side(practice: Practice) -> str | None:

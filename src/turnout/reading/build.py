@@ -19,9 +19,11 @@ def alone(file: str, line: int | None, read: str, expected: str, column: int | N
 class Builder:
     """Reads one document's events; `problems` collects what is wrong but readable."""
 
-    def __init__(self, events: Iterator[Any], file: str):
+    def __init__(self, events: Iterator[Any], file: str, text: str = ""):
         self.events = events
         self.file = file
+        self.text = text
+        self.reached = 0  # the character after the last node read
         self.problems: list[Problem] = []
 
     def document(self) -> Node | None:
@@ -43,17 +45,33 @@ class Builder:
             raise alone(self.file, line, f"{depth} levels", f"lists inside lists end at {DEEPEST} levels")
         if event.anchor is not None:
             raise alone(self.file, line, f"& or * {event.anchor}", "anchors are not used here; write it out again")
-        kind = type(event).__name__
+        kind, flow, start = type(event).__name__, bool(getattr(event, "flow_style", False)), event.start_mark.index
         if kind == "ScalarEvent":
-            return scalar(event, line, column)
+            return self.scalar(event, line, column)
         if kind == "SequenceStartEvent":
-            return Items(tuple(self.items(depth)), line, column, bool(event.flow_style))
-        return Pairs(tuple(self.pairs(depth, bool(event.flow_style)).values()), line, column, bool(event.flow_style))
+            return Items(tuple(self.items(depth)), line, column, flow, start, self.reached)
+        return Pairs(tuple(self.pairs(depth, flow).values()), line, column, flow, start, self.reached)
+
+    def scalar(self, event: Any, line: int, column: int) -> Text:
+        """A value or key; folded and quoted text is joined, and no column inside it is sure."""
+        plain = event.style is None and event.start_mark.line == event.end_mark.line
+        folded = event.style in (">", "|")
+        start, end = event.start_mark.index, event.end_mark.index
+        # a folded text is read past its line breaks, up to the next key
+        self.reached = start + len(self.text[start:end].rstrip()) if folded else end
+        value = str(event.value)
+        return Text(value.strip() if folded else value, line, column, plain, start, self.reached)
 
     def items(self, depth: int) -> Iterator[Node]:
         """The items of a list until it ends."""
         while type(event := next(self.events)).__name__ != "SequenceEndEvent":
             yield self.node(event, depth + 1)
+        self.ended(event)
+
+    def ended(self, event: Any) -> None:
+        """Note where a bracket closed; a list without brackets ends with its last item."""
+        if event.end_mark.index > event.start_mark.index:
+            self.reached = event.end_mark.index
 
     def pairs(self, depth: int, flow: bool) -> dict[str, Pair]:
         """Keys and values until they end; a key written twice keeps its first value."""
@@ -70,18 +88,12 @@ class Builder:
                 self.fault(key, key.value, wanted)
             else:
                 found[key.value] = key, value
+        self.ended(event)
         return found
 
     def fault(self, node: Node, read: str, expected: str) -> None:
         """Note a fault at a node."""
         self.problems.append(Problem(self.file, node.line, node.column, cut(read), expected))
-
-
-def scalar(event: Any, line: int, column: int) -> Text:
-    """A value or key; folded and quoted text is joined, and no column inside it is sure."""
-    plain = event.style is None and event.start_mark.line == event.end_mark.line
-    value = str(event.value)
-    return Text(value.strip() if event.style in (">", "|") else value, line, column, plain)
 
 
 def empty_value(key: str, before: Pair | None) -> str:

@@ -24,6 +24,12 @@ class Document:
 def load(path: str | Path) -> Document:
     """Read the file at `path`; raises BadInput when it cannot be read as YAML text at all."""
     file = str(path)
+    return load_text(text_of(read_bytes(path), file), file)
+
+
+def read_bytes(path: str | Path) -> bytes:
+    """The content of a file that is not too large; raises BadInput."""
+    file = str(path)
     try:
         with open(path, "rb") as stream:
             data = stream.read(LARGEST_BYTES + 1)
@@ -32,12 +38,16 @@ def load(path: str | Path) -> Document:
         raise alone(file, None, Path(file).name, f"this file cannot be opened ({reason})") from None
     if len(data) > LARGEST_BYTES:
         raise alone(file, None, f"more than {LARGEST_BYTES // 1000} kB", "a file is at most 200 kB of text")
+    return data
+
+
+def text_of(data: bytes, file: str) -> str:
+    """The text of a file's bytes, without a byte order mark, line endings as they are; raises BadInput."""
     try:
-        text = data.decode("utf-8-sig")
+        return data.decode("utf-8-sig")
     except UnicodeDecodeError as error:
         line = data[: error.start].count(b"\n") + 1
         raise alone(file, line, f"byte {error.start + 1}", "this is not text; save the file as UTF-8 text") from None
-    return load_text(text, file)
 
 
 def load_text(text: str, file: str) -> Document:
@@ -46,7 +56,7 @@ def load_text(text: str, file: str) -> Document:
     from ruamel.yaml.error import YAMLError
 
     try:
-        builder = Builder(YAML(typ="safe", pure=True).parse(text), file)
+        builder = Builder(YAML(typ="safe", pure=True).parse(text), file, text)
         root = builder.document()
     except YAMLError as error:
         raise not_yaml(error, text, file) from None

@@ -1,6 +1,10 @@
-"""A file as three kinds of node, each with the line (and column) it stands at. Every scalar stays text."""
+"""A file as three kinds of node, each with the line (and column) it stands at. Every scalar stays text.
 
-from dataclasses import dataclass
+`start` and `end` are the characters of the file a node reaches from and to (quotes and brackets included, line breaks
+after it not): an edit needs them. Two nodes that say the same at the same place are equal whatever their span.
+"""
+
+from dataclasses import dataclass, field
 from typing import Union
 
 
@@ -12,6 +16,8 @@ class Text:
     line: int
     column: int
     plain: bool = True
+    start: int = field(default=0, compare=False, repr=False)
+    end: int = field(default=0, compare=False, repr=False)
 
 
 @dataclass(frozen=True)
@@ -22,6 +28,8 @@ class Pairs:
     line: int
     column: int
     flow: bool = False
+    start: int = field(default=0, compare=False, repr=False)
+    end: int = field(default=0, compare=False, repr=False)
 
     def get(self, key: str) -> "Node | None":
         """The value under `key`, or None."""
@@ -40,6 +48,8 @@ class Items:
     line: int
     column: int
     flow: bool = False
+    start: int = field(default=0, compare=False, repr=False)
+    end: int = field(default=0, compare=False, repr=False)
 
 
 Node = Union[Text, Pairs, Items]  # noqa: UP007  (a string forward reference needs Union at run time)

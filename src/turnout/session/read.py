@@ -1,21 +1,18 @@
 """Reading a session file: its parts, each a practice of the shelf with its steps taken."""
 
-import re
 from collections.abc import Iterable, Mapping
 from pathlib import Path
 
 from turnout.practice.model import Practice
 from turnout.practice.read import read_practice
-from turnout.practice.read_small import whole
+from turnout.practice.read_small import whole, yes_or_no
 from turnout.practice.shelf import SHELF, practice_files
 from turnout.practice.steps import with_steps
 from turnout.problems import BadInput, Problem
 from turnout.reading import Document, Items, Node, Report, Text, load, nearest
+from turnout.session.keys import AGE, EXPECTED, PART, SESSION, SUCCESS
 from turnout.session.model import Part, Session
 
-KEYS = ("session", "for", "aim", "minutes", "expected", "parts")
-PART_KEYS = ("practice", "minutes", "steps", "success", "may be left out")
-LONGEST_MIN = 180
 MOST_PARTS = 12
 
 
@@ -36,10 +33,10 @@ def session_of(document: Document, report: Report, files: Mapping[str, Path]) ->
     root = report.pairs(document.root, "a session")
     if root is None:
         return None
-    report.keys(root, KEYS, "a session")
-    report.needed(root, ("session", "for", "minutes", "parts"), "a session")
+    report.keys(root, SESSION.keys, "a session")
+    report.needed(root, SESSION.needed, "a session")
     name, aim = report.text(root.get("session"), "the session's name"), report.text(root.get("aim"), "the aim")
-    minutes = whole(root.get("minutes"), report, "minutes", 10, LONGEST_MIN)
+    minutes = whole(root.get("minutes"), report, "minutes", *SESSION.whole("minutes"))
     parts = parts_of(root.get("parts"), report, files)
     expected, age = expected_of(root.get("expected"), report), age_of(root.get("for"), report)
     planned = sum(part.minutes for part in parts)
@@ -55,7 +52,7 @@ def age_of(node: Node | None, report: Report) -> int | None:
     text = report.text(node, "the age group")
     if text is None:
         return None
-    found = re.fullmatch(r"[Uu]([0-9]{1,2})", text.value.strip())
+    found = AGE.fullmatch(text.value.strip())
     if found and 5 <= int(found[1]) <= 21:
         return int(found[1])
     report.add(text, "the age group reads like U12")
@@ -67,7 +64,7 @@ def expected_of(node: Node | None, report: Report) -> tuple[int, int]:
     text = report.text(node, "expected")
     if text is None:
         return (8, 16)
-    found = re.fullmatch(r"([0-9]{1,2})(?: ?(?:-|–|to) ?([0-9]{1,2}))?", text.value.strip())
+    found = EXPECTED.fullmatch(text.value.strip())
     low, high = (int(found[1]), int(found[2] or found[1])) if found else (0, 0)
     if not 2 <= low <= high <= 40:
         report.add(text, "the turnout expected reads like 11-15, from the fewest to the most")
@@ -92,9 +89,9 @@ def part_of(item: Node, report: Report, files: Mapping[str, Path], read: dict[st
     pairs = report.pairs(item, "a part")
     if pairs is None:
         return None
-    report.keys(pairs, PART_KEYS, "a part")
-    report.needed(pairs, ("practice", "minutes"), "a part")
-    minutes = whole(pairs.get("minutes"), report, "a part's minutes", 1, LONGEST_MIN)
+    report.keys(pairs, PART.keys, "a part")
+    report.needed(pairs, PART.needed, "a part")
+    minutes = whole(pairs.get("minutes"), report, "a part's minutes", *PART.whole("minutes"))
     key = report.text(pairs.get("practice"), "the practice's key")
     success = success_of(pairs.get("success"), report)
     left_out = yes_or_no(pairs.get("may be left out"), report, "may be left out")
@@ -145,21 +142,9 @@ def success_of(node: Node | None, report: Report) -> tuple[float, float] | None:
     text = report.text(node, "success")
     if text is None:
         return None
-    found = re.fullmatch(r"([0-9]{1,3}) ?(?:-|–|to) ?([0-9]{1,3}) ?%", text.value.strip())
+    found = SUCCESS.fullmatch(text.value.strip())
     low, high = (int(found[1]), int(found[2])) if found else (1, 0)
     if not 0 <= low < high <= 100:
         report.add(text, "the success wanted reads like “40-55 %”, from the lower to the higher")
         return None
     return low / 100, high / 100
-
-
-def yes_or_no(node: Node | None, report: Report, what: str) -> bool | None:
-    """`yes` or `no`; None when nothing is said."""
-    text = report.text(node, what)
-    if text is None:
-        return None
-    answers = {"yes": True, "true": True, "no": False, "false": False}
-    if text.value.casefold() not in answers:
-        report.add(text, f"{what} is yes or no", near=nearest(text.value, ("yes", "no")))
-        return None
-    return answers[text.value.casefold()]
