@@ -29,12 +29,18 @@ def ball_and_change(setup: Setup, marks: Sequence[Mark], rows: Sequence[Row]) ->
     return (*ball, *_changes(setup, marks, rows, holder, receiver))
 
 
+def first_on_the_ball(marks: Sequence[Mark], rows: Sequence[Row]) -> int | None:
+    """Who starts with the ball; None where no sentence says so."""
+    start = next((row for row in rows if row.do == "starts" and row.when is None), None)
+    return _holder(start.who, marks) if start else None
+
+
 def clearest(holder: int, marks: Sequence[Mark]) -> int | None:
     """The team-mate (neutrals included) whose lane from `holder` stays farthest from every opponent; None: nobody."""
     side = marks[holder].side
     assert side is not None
-    ours = [i for i in _players(marks) if i != holder and _plays_with(marks[i], side.side)]
-    theirs = [i for i in _players(marks) if not _plays_with(marks[i], side.side)]
+    ours = [i for i in _players(marks) if i != holder and _plays_with(marks[i], side.side) and not marks[i].waits]
+    theirs = [i for i in _players(marks) if not _plays_with(marks[i], side.side) and not marks[i].waits]
     reach = [i for i in ours if SHORT_M <= _apart(marks, holder, i) <= LONG_M]
     return max(reach, key=lambda i: (round(_clearance(marks, holder, i, theirs), 2), -i), default=None)
 
@@ -47,15 +53,22 @@ def _changes(
     for row in changes:
         if row.order[0] != first:
             return
-        if row.do == "exchange" and receiver is not None:
+        if follows_the_pass(row) and receiver is not None:
             yield Line("run", holder, _short_of(marks, holder, receiver), row.order[0])
         elif row.do in ("comes in", "goes out"):
             yield from _in_or_out(setup, marks, row, holder)
 
 
+def follows_the_pass(row: Row) -> bool:
+    """Whether the passer and the receiver change places."""
+    kinds = {who.kind for who in (row.who, row.target) if who}
+    return row.do == "exchange" and kinds == {"passer", "receiver"}
+
+
 def _in_or_out(setup: Setup, marks: Sequence[Mark], row: Row, holder: int) -> Iterator[Line]:
-    """The change as the side without the ball would see it: it wins the ball, its player comes in, ours goes out."""
-    winners = row.who.whose == "its"
+    """The one who comes in or goes out: of the side in the When, which has the ball unless it is about to win it."""
+    winning = row.when is not None and row.when.act is not None and row.when.act.kind in ("win", "win and pass")
+    winners = (row.who.whose == "its") == winning
     side = marks[holder].side
     near = [
         i
@@ -109,6 +122,7 @@ def _short_of(marks: Sequence[Mark], start: int, end: int) -> Point:
 def _holder(who: Who, marks: Sequence[Mark]) -> int | None:
     """Of those the sentence names, the one deepest in the drawing."""
     named = [i for i in _players(marks) if who.side in (None, _side(marks[i])) and _in_role(marks[i], who.role)]
+    named = [i for i in named if not marks[i].waits]
     named = [i for i in named if not is_neutral(_side(marks[i]))] or named
     return min(named, key=lambda i: (marks[i].y_m, abs(marks[i].x_m), i), default=None)
 
