@@ -25,7 +25,14 @@ def test_the_other_side_of_a_ball_won_is_the_one_that_had_it():
 
 def test_only_who_follows_a_pass_is_drawn_following_it():
     assert [group for group, _ in runs(drawing("sea-wall"))] == ["amber inside"]
+    assert [group for group, _ in runs(drawing("rope-walk"))] == ["amber base"]
     assert runs(drawing("pilot-boats")) == []
+
+
+def test_a_pass_to_others_is_not_followed():
+    drawn = drawing("lighthouse")
+    (ball,) = [line for line in drawn.lines if line.kind == "ball"]
+    assert drawn.marks[ball.end].group == "amber inside" and runs(drawn) == []
 
 
 def test_nobody_who_waits_starts_with_the_ball():
