@@ -102,7 +102,7 @@ TABLE: dict[str, Weight] = {
     "SWITCH": Weight(0.05, 0.0, 0.2, "1/m", "free: worth of room beyond 4 m, the far man"),
     "LOFT": Weight(0.8, 0.0, 1.0, "-", "free: how sure a lofted pass is beside one on the ground"),
     "SHOOT": Weight(3.0, 1.0, 6.0, "-", "free: worth of a goal beside a kept ball"),
-    "SHOOT_LOSS": Weight(0.35, 0.1, 1.0, "-", "free: what a missed shot costs"),
+    "SHOOT_LOSS": Weight(1.0, 0.1, 2.0, "-", "free: what a missed shot costs"),
     "ASSIST": Weight(2.5, 0.0, 3.0, "-", "free: worth of the shot a pass opens"),
     "CHANCE": Weight(2.5, 0.0, 4.0, "-", "free: worth of a spot from which the goal looks wide"),
     "DIVE": Weight(2.6, 1.5, 4.0, "m/s", "free: how fast a keeper's hands get to the side"),
