@@ -173,7 +173,7 @@ def test_every_name_of_the_shelf_can_change(key: str) -> None:
     done = 0
     for kind, names in (("place", practice.ground), ("side", practice.groups), ("role", practice.groups)):
         for name in dict.fromkeys(getattr(one, "name" if kind == "place" else kind) for one in names):
-            if name:
+            if name and not name.startswith("for "):  # a line for a role goes by the name of the role
                 new = rename(draft, name, "quay", kind=kind)  # type: ignore[arg-type]
                 assert "quay" in new.text and len(new.text.split("\n")) == len(text.split("\n"))
                 done += 1
