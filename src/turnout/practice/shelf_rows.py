@@ -77,8 +77,8 @@ def without_rules(path: Path, root: Pairs, report: Report) -> Practice:
     groups = read_people_lines(root.get("people"), report, {place.name: place for place in ground}, {})
     return Practice(
         key=key_of(str(path)), name=said(root.get("practice")), about=said(root.get("about")),
-        ages=read_ages(root.get("ages"), report), develops=(), ground=sized(ground, groups), groups=tuple(groups), rules=(),
-        arrange=read_arrange(root.get("arrange"), report, ground),
+        ages=read_ages(root.get("ages"), report), develops=(), ground=sized(ground, groups), groups=tuple(groups),
+        rules=(), arrange=read_arrange(root.get("arrange"), report, ground),
     )  # fmt: skip
 
 

@@ -36,7 +36,7 @@ def starts(setup: Setup) -> dict[str, tuple[Spot, ...]]:
     spots = edge_spots(setup, rows)
     rank: dict[str, int] = {}
     for group in setup.practice.groups:
-        if _starts_without(setup, group, rows):
+        if group.without is not None and _starts_without(setup, group, rows):
             group = replace(group, home=group.without)
             spots.pop(group.key, None)
         if group.key in spots:

@@ -129,7 +129,7 @@ def put_after_its_own(
 ) -> None:
     """Put a place into `ordered` after the places it is made of; `above` are those that wait for it."""
     for name in (place.of, *place.members):
-        if name in places and name not in ordered and name not in (*above, place.name):
+        if name and name in places and name not in ordered and name not in (*above, place.name):
             put_after_its_own(places[name], places, ordered, (*above, place.name))
     ordered.setdefault(place.name, place)
 

@@ -12,7 +12,6 @@ from turnout.practice.units import counted
 from turnout.show.evening import StepView
 from turnout.show.words import paces_text, size_yards, yards_text
 
-
 MADE = ("list", "part", "same", "polygon")  # places told by what they are made of
 
 
