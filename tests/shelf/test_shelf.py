@@ -1,8 +1,10 @@
 """The shelf as a coach opens it: complete files, sizes that fit, drawings and cards that can be read."""
 
 import re
+import runpy
 from dataclasses import replace
 from math import dist
+from pathlib import Path
 
 import pytest
 from shelf_shown import ALL, shown
@@ -154,3 +156,11 @@ def test_the_example_evening_is_the_one_it_was() -> None:
     from turnout.evening.load import load_evening
 
     assert load_evening(None).session.key == "hold-and-break"
+
+
+def test_the_page_says_what_the_files_say() -> None:
+    root = Path(__file__).parents[2]
+    script = runpy.run_path(str(root / "tools" / "shelf-page"))
+    text = (root / "docs" / "shelf.md").read_text("utf-8")
+    assert text == script["page"]()
+    assert {path.stem for path in (root / "docs" / "pictures").glob("*.svg")} >= set(ALL)
