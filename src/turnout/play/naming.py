@@ -3,7 +3,7 @@
 from dataclasses import dataclass
 
 from turnout.practice.setup import Setup
-from turnout.practice.table import Row, Who
+from turnout.practice.table import Row, Where, Who
 from turnout.problems import TurnoutError
 
 
@@ -45,6 +45,10 @@ class Names:
         """Rows of a place, or of every member of a list of places."""
         place = self.setup.place(name)
         return tuple(self.place(member) for member in place.members) if place.members else (self.place(name),)
+
+    def spots(self, where: Where) -> tuple[int, ...]:
+        """Rows of what a phrase names: of a place or every member of a list, in it, on its edge, outside or behind."""
+        return self.places(where.place)
 
     def bits(self, who: Who) -> int:
         """A bit for every role a 'who' names; 0 when it names none in particular."""

@@ -4,6 +4,7 @@ import math
 
 from turnout.play.kernel.columns import *
 from turnout.play.kernel.compiling import kernel
+from turnout.play.kernel.counting import row_worth, wanted
 from turnout.play.kernel.gates import before_gate, next_gate
 from turnout.play.kernel.ground import allowed
 from turnout.play.kernel.judging import actor_fits
@@ -23,9 +24,11 @@ def carry(P, I, A, B, G, R, Z, L, T, W, aim, plans, spots, i):
     team = I[i, TEAM]
     gain, x, y = best_way(P, I, A, B, G, R, Z, L, W, aim, spots, i)
     for row in range(T.shape[0]):
-        if T[row, ROW_WHEN] == E_RUN_IN and T[row, ROW_DO] == D_POINTS and actor_fits(I, T, row, i, team):
+        if T[row, ROW_WHEN] == E_RUN_IN and actor_fits(I, T, row, i, team) and wanted(B, G, T, row, team):
             to_x, to_y, worth = run_in(P, I, A, R, Z, W, spots, T[row, ROW_PLACE], team, i)
-            worth *= W[K_SCORE] * T[row, ROW_VALUE] * plans[T[row, ROW_PLACE], team]
+            value = row_worth(
+                P, I, B, G, R, Z, T, row, team, to_x, to_y, False, G[LINK_FROM], B[LINK_X], B[LINK_Y])  # fmt: skip
+            worth *= W[K_SCORE] * value * plans[T[row, ROW_PLACE], team]
             if worth > gain and worth > 0.05:
                 gain, x, y = worth, to_x, to_y
     gate = next_gate(I, B, G, Z, L, T, i, team, P[i, X], P[i, Y])

@@ -128,6 +128,8 @@ def limit_holds(L, R, B, Z, row, role, ball_team):
         return L[row, L_WHILE_SIDE] == ball_team
     if when == WHILE_BALL_IN:
         return inside(Z, L[row, L_WHILE_PLACE], B[BX], B[BY], 0.0)
+    if when >= WHILE_BEHIND:
+        return (L[row, L_NOW] >> min(side, 1)) & 1 == 1
     return False
 
 
@@ -195,3 +197,14 @@ def used_before(G, Z, L, place):
         if L[row, L_WHAT] == NO_REPEAT and (L[row, L_PLACE] < 0 or L[row, L_PLACE] == place):
             return True
     return False
+
+
+@kernel
+def out_of_bits_m(Z, places, x, y):
+    """Metres from (x, y) to the nearest of these places (a bit each); 0 inside one."""
+    best = 1e9
+    for place in range(Z.shape[0]):
+        if (places >> place) & 1 == 1:
+            to_x, to_y = into(Z, place, x, y, 0.0)
+            best = min(best, math.sqrt((to_x - x) ** 2 + (to_y - y) ** 2))
+    return best

@@ -4,8 +4,19 @@ import math
 
 from turnout.play.kernel.columns import *
 from turnout.play.kernel.compiling import kernel, kernel_inlined
-from turnout.play.kernel.ground import crossed, edge_share, inside, used_before
+from turnout.play.kernel.counting import (
+    MOVED_M,
+    back,
+    behind,
+    goes_through,
+    row_worth,
+    ruled_worth,
+    set_mark,
+    wanted,
+)
+from turnout.play.kernel.ground import edge_share, inside, used_before
 
+MARK_SHARE = 0.5  # of a point, what it is worth to do that without which no score counts, free
 WASTED = 2.0  # points; a pair nobody takes the ball from waits with a pass that goes through no gate, free
 
 
@@ -25,17 +36,6 @@ def note(LOG, G, B, kind, player, other, side, value):
         G[LOG_N] = row + 1
 
 
-@kernel
-def pass_counts(I, F, i, j):
-    """Whether a pass from i to j counts in a run."""
-    if F.shape[0] == 0:
-        return True
-    for row in range(F.shape[0]):
-        if (F[row, 0] >> I[i, ROLE]) & 1 == 1 and (F[row, 1] >> I[j, ROLE]) & 1 == 1:
-            return True
-    return False
-
-
 @kernel_inlined
 def actor_fits(I, T, row, player, team):
     """Whether a row's 'who' covers this player of this team."""
@@ -43,33 +43,58 @@ def actor_fits(I, T, row, player, team):
     return (side < 0 or side == team) and (roles == 0 or (roles >> I[player, ROLE]) & 1 == 1)
 
 
-@kernel_inlined
-def pass_points(I, B, G, Z, L, T, F, plans, runs, team, i, j, x, y):
-    """Points a pass from i received by j at (x, y) would bring at once, leaning to the places the side attacks most."""
+@kernel
+def pass_points(P, I, B, G, R, Z, L, T, plans, runs, team, i, j, x, y, adds, first, over):
+    """Points a pass from i received by j at (x, y) would bring at once, leaning to the places the side attacks most.
+
+    adds: what it adds to a run; first: it is played with the first touch; over: bits of places it clears in the air.
+    """
     points = 0.0
     for row in range(T.shape[0]):
-        if T[row, ROW_DO] != D_POINTS or T[row, ROW_VALUE] <= 0:
+        what = T[row, ROW_DO]
+        if (what != D_POINTS and what != D_MARK) or T[row, ROW_VALUE] <= 0 or not wanted(B, G, T, row, team):
             continue
-        when, value = T[row, ROW_WHEN], T[row, ROW_VALUE]
-        if when == E_ROW:
-            if runs[team] + 1 >= T[row, ROW_COUNT] and actor_fits(I, T, row, j, team) and pass_counts(I, F, i, j):
-                points += value
-        elif when == E_RECEIVE:
-            if actor_fits(I, T, row, j, team) and inside(Z, T[row, ROW_PLACE], x, y, -0.3):
-                points += value * plans[T[row, ROW_PLACE], team]
-        elif when == E_THROUGH:
-            place = T[row, ROW_PLACE]
-            if actor_fits(I, T, row, i, team) and crossed(Z, place, B[BX], B[BY], x, y) >= 0.0:
-                points += 0.0 if used_before(G, Z, L, place) else value * plans[place, team]
-        elif (
-            when == E_PASS
-            and actor_fits(I, T, row, i, team)
-            and (T[row, ROW_TO_ROLES] == 0 or (T[row, ROW_TO_ROLES] >> I[j, ROLE]) & 1 == 1)
-        ):
-            points += value
+        gain = pass_gain(P, I, B, G, R, Z, L, T, plans, runs, row, team, i, j, x, y, adds, first, over)
+        points += gain if what == D_POINTS else MARK_SHARE * gain
     if points == 0.0 and G[NEXT_GATE] >= 0:
         return -WASTED
     return points
+
+
+@kernel_inlined
+def pass_gain(P, I, B, G, R, Z, L, T, plans, runs, row, team, i, j, x, y, adds, first, over):
+    """What one row would bring for a pass."""
+    when, place = T[row, ROW_WHEN], T[row, ROW_PLACE]
+    if when == E_ROW or when == E_PASSES:
+        have = runs[team] + adds if when == E_ROW else max(0, G[POSSESSION_PASSES]) + 1
+        if not (have >= T[row, ROW_COUNT] and actor_fits(I, T, row, j, team) and (adds > 0 or when == E_PASSES)):
+            return 0.0
+        return 1.0 * row_worth(P, I, B, G, R, Z, T, row, team, x, y, True, i, B[BX], B[BY])
+    if when == E_RECEIVE:
+        if not (actor_fits(I, T, row, j, team) and inside(Z, place, x, y, -0.3)):
+            return 0.0
+        return row_worth(P, I, B, G, R, Z, T, row, team, x, y, True, i, B[BX], B[BY]) * plans[place, team]
+    if not actor_fits(I, T, row, i, team):
+        return 0.0
+    if when == E_THROUGH:
+        if not goes_through(Z, place, B[BX], B[BY], x, y) or used_before(G, Z, L, place):
+            return 0.0
+    elif when == E_PASS_INTO:
+        if not inside(Z, place, x, y, -0.3):
+            return 0.0
+    elif when == E_PASS:
+        if T[row, ROW_TO_ROLES] != 0 and (T[row, ROW_TO_ROLES] >> I[j, ROLE]) & 1 == 0:
+            return 0.0
+    elif when == E_OVER:
+        if (over >> place) & 1 == 0:
+            return 0.0
+    elif when == E_BACK or when == E_ONE_TWO:
+        if not back(G, i, j) or (when == E_ONE_TWO and (x - B[LINK_X]) ** 2 + (y - B[LINK_Y]) ** 2 < MOVED_M * MOVED_M):
+            return 0.0
+    else:
+        return 0.0
+    leaning = plans[place, team] if when == E_THROUGH else 1.0
+    return row_worth(P, I, B, G, R, Z, T, row, team, B[BX], B[BY], first, i, B[BX], B[BY]) * leaning
 
 
 @kernel
@@ -81,8 +106,10 @@ def happens(P, I, B, G, R, Z, T, edges, E, V, H, Q, runs, LOG, event, player, te
             continue
         if T[row, ROW_PLACE] != place or not in_time(B, T, row, team):
             continue
-        if (event == E_ROW or event == E_PASSES) and count % T[row, ROW_COUNT] != 0:
-            continue
+        if event == E_ROW or event == E_PASSES:
+            before = G[RUN_BEFORE] if event == E_ROW else G[PASSES_BEFORE]
+            if count // T[row, ROW_COUNT] == before // T[row, ROW_COUNT]:
+                continue
         if event >= E_TOUCHES and T[row, ROW_COUNT] > 0 and event != E_PASSES and T[row, ROW_COUNT] != count:
             continue
         if (
@@ -92,8 +119,14 @@ def happens(P, I, B, G, R, Z, T, edges, E, V, H, Q, runs, LOG, event, player, te
         ):
             continue
         if T[row, ROW_DO] == D_POINTS:
-            book(B, G, T, V, LOG, row, player, team)
-            scored = True
+            worth = worth_now(P, I, B, G, R, Z, T, row, event, team)
+            if worth > 0:
+                book(B, G, T, V, LOG, row, player, team, worth)
+                scored = True
+        elif T[row, ROW_DO] == D_MARK:
+            set_mark(B, T, row, team)
+        elif T[row, ROW_DO] == D_ADD:
+            add_points(B, G, T, V, LOG, row, team)
         elif T[row, ROW_DO] == D_STARTS:
             G[WANT_STOP] = 1
             G[STOP_TEAM] = side_of(G, T, row, team)
@@ -105,22 +138,56 @@ def happens(P, I, B, G, R, Z, T, edges, E, V, H, Q, runs, LOG, event, player, te
 
 @kernel
 def in_time(B, T, row, team):
-    """Whether a row's 'within S seconds of' holds: since the side won the ball, or since the start."""
+    """Whether a row's 'within S seconds of' holds, and its side is behind where it must be: since the side won the
+    ball, since the start, or since it did what a mark stands for."""
+    if T[row, ROW_BEHIND] == 1 and not behind(B, team):
+        return False
     if T[row, ROW_AFTER] == 0:
         return True
     since = B[T_WON_0 + team] if T[row, ROW_AFTER] == 1 else B[T_STARTED]
+    if T[row, ROW_AFTER] == 3:
+        since = B[MARK_0 + 2 * T[row, ROW_MARK] + team]
     return (B[NOW] - since) * 1000.0 <= T[row, ROW_WITHIN_MS]
 
 
 @kernel
-def book(B, G, T, V, LOG, row, player, team):
+def worth_now(P, I, B, G, R, Z, T, row, event, team):
+    """What a score counts as it is made: acts of a passer and shots from where he kicked, all others from here."""
+    if G[RULED] != 1:
+        return T[row, ROW_VALUE]
+    kicked = event == E_GOAL or event == E_THROUGH or event == E_PASS or event == E_PASS_INTO
+    kicked = kicked or event == E_OVER or event == E_BACK
+    x, y = (B[KICK_X], B[KICK_Y]) if kicked else (B[BX], B[BY])
+    first = G[KICK_FIRST] == 1 if kicked else G[TOUCHES] <= 1
+    return ruled_worth(P, I, B, G, R, Z, T, row, team, x, y, first, G[LINK_FROM], B[LINK_X], B[LINK_Y])
+
+
+@kernel
+def book(B, G, T, V, LOG, row, player, team, worth):
     """Give a side its points, and count the possession a success if the first scoring sentence made them."""
     V[team, V_SCORES] += 1
-    V[team, V_POINTS] += T[row, ROW_VALUE]
+    V[team, V_POINTS] += worth
+    B[POINTS_0 + team] += worth
+    B[T_SCORED] = B[NOW]
     if T[row, ROW_FIRST] == 1 and G[POSSESSION] == team:
         V[team, V_SUCCESS] += 1
     G[WAS_SCORER] = player
-    note(LOG, G, B, LOG_SCORE, player, T[row, ROW_SENTENCE], team, T[row, ROW_VALUE])
+    note(LOG, G, B, LOG_SCORE, player, T[row, ROW_SENTENCE], team, worth)
+
+
+@kernel
+def add_points(B, G, T, V, LOG, row, team):
+    """A change gives a side points; nobody scores."""
+    side = team
+    if T[row, ROW_A] == W_BEHIND:
+        side = 0 if behind(B, 0) else 1
+        if not behind(B, side):
+            return
+    else:
+        side = side_of(G, T, row, team)
+    V[side, V_POINTS] += T[row, ROW_VALUE]
+    B[POINTS_0 + side] += T[row, ROW_VALUE]
+    note(LOG, G, B, LOG_ADDED, -1, T[row, ROW_SENTENCE], side, T[row, ROW_VALUE])
 
 
 @kernel

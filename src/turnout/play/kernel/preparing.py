@@ -6,6 +6,7 @@ from turnout.play.kernel.chance import CLOCK, PURPOSES, seed_streams, uniform
 from turnout.play.kernel.columns import *
 from turnout.play.kernel.compiling import kernel, kernel_making_arrays
 from turnout.play.kernel.rolling import PATH_STEPS
+from turnout.play.kernel.watching import CALL_S
 
 
 @kernel_making_arrays
@@ -37,19 +38,20 @@ def prepare_players(seed, units, roles, R, edges, slots, owner):
 
 
 @kernel_making_arrays
-def prepare_balls(units, R, Z, T, L, start_row, owner, out_grow):
+def prepare_balls(units, R, Z, T, L, F, start_row, owner, out_grow):
     """Per ball: moment, beliefs, runs, sentences that have fired, limits lifted so far; and shared scratch room."""
     balls, most = units.shape[0], 0
     for unit in range(balls):
         most = max(most, units[unit, 1] - units[unit, 0])
-    B = np.zeros((balls, B_SIZE))
+    B = np.zeros((balls, MARK_0 + 2 * marks_in(T)))
     G = np.full((balls, G_SIZE), -1, dtype=np.int64)
     for unit in range(balls):
         fresh_ball(B[unit], G[unit], Z, start_row, owner, out_grow)
         G[unit, UNIT] = unit
+        what_matters(B[unit], G[unit], Z, T, F)
     watched = 0
     for row in range(T.shape[0]):
-        if E_ENTER <= T[row, ROW_WHEN] <= E_SECONDS:
+        if E_ENTER <= T[row, ROW_WHEN] <= E_SECONDS or E_LEAVE <= T[row, ROW_WHEN] <= E_CALL:
             watched = T.shape[0]
     limits = np.zeros((balls, L.shape[0], L.shape[1]), dtype=np.int64)
     for unit in range(balls):
@@ -74,3 +76,37 @@ def fresh_ball(B, G, Z, start_row, owner, out_grow):
     B[OUT_GROW] = out_grow
     for side in range(2):
         B[T_WON_0 + side] = B[T_LOST_0 + side] = -1e9
+
+
+@kernel
+def marks_in(T):
+    """How many marks the rows set."""
+    marks = 0
+    for row in range(T.shape[0]):
+        marks = max(marks, T[row, ROW_MARK] + 1)
+    return marks
+
+
+@kernel
+def what_matters(B, G, Z, T, F):
+    """Flags for what only some practices need, so that all others are played without looking for it."""
+    B[T_CALLED] = CALL_S
+    for at in range(MARK_0, B.shape[0]):
+        B[at] = -1e9
+    G[RULED] = G[OVERS] = G[BACKS] = G[OVER_PLACES] = G[FLOWN] = G[LANDED] = G[FIRST_PAYS] = 0
+    for row in range(T.shape[0]):
+        if T[row, ROW_BEHIND] == 1 or D_COUNTS <= T[row, ROW_DO] <= D_WHEN:
+            G[RULED] = 1
+        if (T[row, ROW_DO] == D_COUNTS or T[row, ROW_DO] == D_HOW) and T[row, ROW_HOW] == MADE_FIRST:
+            G[FIRST_PAYS] = 1
+        if T[row, ROW_WHEN] == E_OVER:
+            G[OVERS] = 1
+            G[OVER_PLACES] |= 1 << T[row, ROW_PLACE]
+        if T[row, ROW_WHEN] == E_THROUGH and Z[T[row, ROW_PLACE], Z_KIND] != LINE:
+            G[OVERS] = 1
+        if T[row, ROW_WHEN] == E_ONE_TWO:
+            G[BACKS] = 1
+    for row in range(F.shape[0]):
+        if F[row, F_KIND] == PASS_OVER:
+            G[OVERS] = 1
+            G[OVER_PLACES] |= 1 << F[row, F_PLACE]

@@ -195,7 +195,8 @@ def begin(P, I, A, B, G, R, Z, L, V, Q, LOG, taker):
     G[FREE] = 1
     G[TOUCHES] = 0
     G[PASSER] = -1
-    B[T_STARTED] = now
+    G[LINK_FROM] = G[LINK_TO] = -1
+    B[T_STARTED] = B[T_SCORED] = now
     for row in range(L.shape[0]):
         L[row, L_LIFTED] = 0
     for i in range(P.shape[0]):
