@@ -4,6 +4,7 @@ from collections.abc import Iterator
 
 from turnout.play.kernel import columns as c
 from turnout.play.naming import Names
+from turnout.practice.clash_parts import acts
 from turnout.practice.table import Act, Event, How, Row, Where, While, Who
 
 MADE = {
@@ -12,6 +13,7 @@ MADE = {
 }  # fmt: skip
 GUARDS = {"score counts": c.D_COUNTS, "score after": c.D_AFTER, "score how": c.D_HOW, "score when": c.D_WHEN}
 OWN_CLOCK = ("win", "win and pass", "start")  # the ball keeps the time of these itself
+OWN_MEMORY = ("move from to", "keep for")
 A_SIDE = Who("a side")
 ANY_SIDE = -2
 
@@ -26,6 +28,9 @@ def marks_of(rows: tuple[Row, ...]) -> dict[Event, int]:
 
 
 def _waited_for(row: Row) -> Iterator[Event]:
+    for act in acts(row):
+        if act.kind in OWN_MEMORY:
+            yield memory(act)
     if row.do == "score after" and row.event is not None:
         yield row.event
     if row.do == "score" and row.after is not None and row.after.kind not in OWN_CLOCK:
@@ -34,6 +39,11 @@ def _waited_for(row: Row) -> Iterator[Event]:
         yield Event("act", A_SIDE, row.how.after)
     if row.until is not None and until_mark(row.until):
         yield row.until
+
+
+def memory(act: Act) -> Event:
+    """Where a deed that takes time keeps what it knows: since when, or that the ball has been where it comes from."""
+    return Event("act", None, act)
 
 
 def until_mark(event: Event) -> bool:
@@ -57,6 +67,7 @@ def guard_row(names: Names, row: Row, marks: dict[Event, int]) -> list[int]:
     """A weight or a guard on scores."""
     cells = [0] * c.ROW_COLUMNS
     cells[c.ROW_WHEN], cells[c.ROW_PLACE], cells[c.ROW_MARK], cells[c.ROW_DO] = c.E_NONE, -1, -1, GUARDS[row.do]
+    cells[c.ROW_SETS] = cells[c.ROW_MEMORY] = -1
     cells[c.ROW_WHO_SIDE] = names.side_index(row.who.side) if row.who.side in names.sides else -1
     cells[c.ROW_A_SIDE] = cells[c.ROW_B_SIDE] = cells[c.ROW_WHERE] = -1
     cells[c.ROW_SENTENCE] = row.order[0]

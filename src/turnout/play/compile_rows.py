@@ -2,7 +2,16 @@
 
 import numpy as np
 
-from turnout.play.compile_guards import GUARDS, after_mark, guard_row, limit_condition, marks_of, valued
+from turnout.play.compile_guards import (
+    GUARDS,
+    OWN_MEMORY,
+    after_mark,
+    guard_row,
+    limit_condition,
+    marks_of,
+    memory,
+    valued,
+)
 from turnout.play.kernel import columns as c
 from turnout.play.naming import Names
 from turnout.practice.model import Source
@@ -27,7 +36,7 @@ DO = {
 }  # fmt: skip
 WHO = {
     "a side": c.W_ACTOR_SIDE, "side with the ball": c.W_ACTOR_SIDE, "other side": c.W_OTHER_SIDE,
-    "side without the ball": c.W_OTHER_SIDE, "side": c.W_SIDE, "role": c.W_ROLE, "its role": c.W_ROLE,
+    "side without the ball": c.W_OTHER_SIDE, "side": c.W_SIDE, "role": c.W_ROLE, "its role": c.W_ITS_ROLE,
     "everyone": c.W_EVERYONE, "passer": c.W_PASSER, "receiver": c.W_RECEIVER, "winner": c.W_WINNER,
     "loser": c.W_LOSER, "scorer": c.W_SCORER, "last to touch": c.W_LAST, "nearest": c.W_NEAREST,
     "farthest": c.W_FARTHEST, "next group": c.W_NEXT_GROUP, "nobody": c.W_NONE,
@@ -65,7 +74,8 @@ def compile_rows(names: Names, rows: tuple[Row, ...]) -> np.ndarray:
             for place in _row_places(names, row):
                 cells = _row(names, row, place, first)
                 _within(cells, row, marks)
-                found.append(((order, *row.order), cells))
+                for kept in _remembered(names, cells, row, marks):
+                    found.append(((order, *row.order), kept))
     found += _mark_rows(names, rows, marks)
     found += _score_restart(names, rows)
     found.sort(key=lambda item: item[0])
@@ -85,7 +95,7 @@ def _row_places(names: Names, row: Row) -> tuple[int, ...]:
 
 def _row(names: Names, row: Row, place: int, first: int) -> list[int]:
     cells = [0] * c.ROW_COLUMNS
-    cells[c.ROW_MARK] = -1
+    cells[c.ROW_MARK] = cells[c.ROW_SETS] = cells[c.ROW_MEMORY] = -1
     cells[c.ROW_WHEN], cells[c.ROW_COUNT] = _event(row)
     actor = row.when.who if row.when is not None and row.when.who is not None else row.who
     cells[c.ROW_WHO_SIDE], cells[c.ROW_WHO_ROLES] = _actor(names, actor) if row.when is not None else (-1, 0)
@@ -95,7 +105,8 @@ def _row(names: Names, row: Row, place: int, first: int) -> list[int]:
     cells[c.ROW_TO_ROLES] = names.bits(act.to) if act is not None and act.to is not None else 0
     _put(names, cells, c.ROW_A, row.who)
     _put(names, cells, c.ROW_B, row.target)
-    cells[c.ROW_WHERE] = names.places(row.where.place)[0] if row.where is not None else -1
+    cells[c.ROW_WHERE] = names.spots(row.where)[0] if row.where is not None else -1
+    cells[c.ROW_A_COUNT] = row.who.count or 0
     cells[c.ROW_EDGE] = int(row.where is not None and row.where.how == "edge")
     cells[c.ROW_VALUE] = row.value if isinstance(row.value, int) else 0
     cells[c.ROW_SENTENCE], cells[c.ROW_FIRST] = row.order[0], int(row.do == "score" and row.order[0] == first)
@@ -141,17 +152,36 @@ def _within(cells: list[int], row: Row, marks: dict[Event, int]) -> None:
     cells[c.ROW_AFTER], cells[c.ROW_WITHIN_MS] = AFTER.get(row.after.kind, MARKED), int(row.within_s * 1000)
 
 
+def _remembered(names: Names, cells: list[int], row: Row, marks: dict[Event, int]) -> list[list[int]]:
+    """A row of a deed that takes time knows its memory; moving the ball to a list of places makes a row of each."""
+    act = row.when.act if row.when is not None else None
+    if act is None or act.kind not in OWN_MEMORY:
+        return [cells]
+    cells[c.ROW_MEMORY] = marks[memory(act)]
+    if act.further is None:
+        cells[c.ROW_COUNT] = int(act.seconds or 0)
+        return [cells]
+    found = []
+    for place in names.spots(act.further):
+        found.append(cells.copy())
+        found[-1][c.ROW_COUNT] = place + 1
+    return found
+
+
 def _mark_rows(names: Names, rows: tuple[Row, ...], marks: dict[Event, int]) -> list[tuple[tuple[int, ...], list[int]]]:
     """Rows that only remember that something has happened; worth something where no score counts without it."""
     found: list[tuple[tuple[int, ...], list[int]]] = []
     sought = valued(rows)
     for event, mark in marks.items():
+        if event.kind == "act" and event.who is None:  # the memory of a deed: nothing waits for it
+            continue
         row = Row("points", "score", event.who or Who("nobody"), NOBODY_SAID, (0, mark), when=event)
         for place in _row_places(names, row):
             cells = _row(names, row, place, -1)
-            cells[c.ROW_DO], cells[c.ROW_VALUE], cells[c.ROW_MARK] = c.D_MARK, int(event in sought), mark
-            cells[c.ROW_BOTH] = int(event.kind != "act")
-            found.append(((MARK, 0, mark), cells))
+            for kept in _remembered(names, cells, row, marks):
+                kept[c.ROW_DO], kept[c.ROW_VALUE], kept[c.ROW_SETS] = c.D_MARK, int(event in sought), mark
+                kept[c.ROW_BOTH] = int(event.kind != "act")
+                found.append(((MARK, 0, mark), kept))
     return found
 
 
@@ -167,7 +197,7 @@ def _score_restart(names: Names, rows: tuple[Row, ...]) -> list[tuple[tuple[int,
     cells = [0] * c.ROW_COLUMNS
     cells[c.ROW_WHEN], cells[c.ROW_WHO_SIDE], cells[c.ROW_PLACE], cells[c.ROW_DO] = c.E_SCORE, -1, -1, c.D_STARTS
     cells[c.ROW_A], cells[c.ROW_A_SIDE], cells[c.ROW_B_SIDE], cells[c.ROW_WHERE] = c.W_OTHER_SIDE, -1, -1, -1
-    cells[c.ROW_MARK] = -1
+    cells[c.ROW_MARK] = cells[c.ROW_SETS] = cells[c.ROW_MEMORY] = -1
     return [((START, 999, 0), cells)]
 
 
@@ -182,7 +212,7 @@ def compile_limits(names: Names, rows: tuple[Row, ...]) -> np.ndarray:
         _limit(names, row, place, marks)
         for row in rows
         if row.do in LIMITS
-        for place in (names.places(row.where.place) if row.where is not None else (-1,))
+        for place in (names.limited(row.where) if row.where is not None else (-1,))
     ]
     return np.array(found, dtype=np.int64).reshape(-1, c.L_COLUMNS)
 

@@ -24,11 +24,12 @@ PLAYED: dict[str, frozenset[str]] = {
         "passes in a row", "passes", "pass to", "pass into", "pass through", "receive in", "run into", "win",
         "win and pass", "lose", "score", "shoot", "touches", "enter", "start", "tackle",
         "pass over", "pass back", "one-two", "concede", "leave",
+        "run through", "stop in", "move from to", "keep for",
     }),
     "who": frozenset({
         "a side", "side with the ball", "side without the ball", "other side", "side", "role", "its role", "everyone",
         "nobody", "passer", "receiver", "winner", "loser", "scorer", "last to touch", "nearest", "farthest",
-        "next group", "side behind", "a player",
+        "next group", "side behind", "a player", "player there", "other role", "some", "longest waiting", "their side",
     }),
     "event": frozenset({
         "act", "ball out", "ball enters", "ball leaves", "seconds pass", "seconds without", "coach calls",
@@ -66,30 +67,16 @@ MISSING: dict[str, str] = {
     # value of a restart
     "ball in: throw-in": "the ball comes in from the hands at the line, from above, and cannot score",
     # acts, wherever they stand: scoring, a When, an until, a guard, a duty
-    "act: run through": "the ball carried in at one side of `where` and out at another; a gate: between its cones",
-    "act: stop in": "the ball at rest in `where` under the foot of one of them",
-    "act: move from to": "a side has the ball in `where` and then in `further` without losing it between",
-    "act: keep for": "a side owns the ball `seconds` long without losing it",
     "act: head": "one of them plays the ball with the head",
     # who
-    "who: player there": "whoever holds the ball in the row's place",
-    "who: other role": "the players of a role on the other side",
-    "who: some": "`count` players of a role, those who have waited longest first",
-    "who: longest waiting": "the one who has been off the field for longest",
     # where
-    "act where: edge": "the act done on the line round `where` (within a metre outside it), not inside it",
-    "act where: outside": "the act done anywhere but inside `where`",
-    "act where: behind": "the act done behind `where`",
     "limit where: edge": "a limit on the line round `where`, not on its inside (played: “move only along the edge”)",
-    "where: behind": "off the field on the far side of the place; of a goal behind its line",
     # events
     "event: turn starts": "a turn begins",
     "event: turn ends": "a turn is over",
     # conditions
     # kinds of pass, in “only … count”
     # clauses
-    "plays for: named": "`who` play for `target` when it is not the side with the ball but one named or without it",
-    "to a place": "whoever comes in or goes out takes the role at home in `where`",
     "starts: player": "the one player named starts, not the side's nearest",
     # ground and people
     "ground: polygon": "a place with corners: inside, edge, nearest point, and the ball out over its sides",
@@ -155,10 +142,6 @@ def details(row: Row) -> Iterator[str]:
         yield f"ball in: {row.value}"
     if row.do == "starts" and row.who.kind in SINGLE:
         yield "starts: player"
-    if row.do == "plays for" and row.target is not None and row.target.kind != "side with the ball":
-        yield "plays for: named"
-    if row.do in ("comes in", "goes out") and row.where is not None:
-        yield "to a place"
     if row.where is not None:
         yield f"where: {row.where.how}"
         if row.kind == "limit" and row.do != "move along":

@@ -7,6 +7,7 @@ from turnout.play.kernel.chance import CHOOSE, noise, uniform
 from turnout.play.kernel.columns import *
 from turnout.play.kernel.compiling import kernel, kernel_inlined
 from turnout.play.kernel.counting import clears, pass_adds
+from turnout.play.kernel.deeds import keep_stake
 from turnout.play.kernel.ground import allowed, touch_limit
 from turnout.play.kernel.judging import actor_fits, pass_points
 from turnout.play.kernel.kicking import LOFT_LANDS, LOFT_RISE, kick_strain, launch_mps, lofted_mps, turn_s
@@ -166,6 +167,8 @@ def pass_worth(P, I, A, B, G, R, Z, L, T, F, W, aim, plans, seen, spots, runs, i
         gain -= W[K_BACK]
     wait = turn_s(P, i, ax, ay)
     loss = W[K_LOSS] * (1.0 + W[K_DANGER] * B[DANGER])
+    if G[KEEPS] == 1:
+        loss *= 1.0 + W[K_SCORE] * keep_stake(I, B, G, T, i, team)
     if G[FREE] == 1:  # nobody hurries a free pass: safe first
         loss *= FREE_LOSS
         speed = max(FREE_LEAST_MPS, FREE_GENTLE * speed)

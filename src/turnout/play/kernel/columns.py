@@ -72,7 +72,8 @@ KICK_X, KICK_Y = 61, 62                # m: where the ball was last kicked from
 LINK_X, LINK_Y = 63, 64                # m: where the last pass that arrived was played from
 POINTS_0 = 65                          # points of each of two sides
 T_CALLED = 67                          # s: the coach calls next
-B_SIZE = 68
+WAS_BX, WAS_BY, WAS_HELD = 68, 69, 70  # m, s: the ball a step ago, and since when it was held
+B_SIZE = 71
 MARK_0 = B_SIZE                        # s: from here on, when each mark was last set, for each of two sides
 
 # G: moment, int (players by number, -1 for nobody)
@@ -98,6 +99,11 @@ OVERS, FLOWN, LANDED = 66, 67, 68      # 1: passes over places matter; bits of p
 OVER_PLACES = 70                       # places a pass over pays, a bit each
 FIRST_PAYS = 71                        # 1: scoring with the first touch matters
 BACKS = 69                             # 1: passes back and one-twos matter
+DEEDS = 72                             # 1: carrying through, stopping, moving and keeping the ball matter
+CAME_IN, RESTED = 73, 74               # side he carried it in at, 3 bits a place; places he stopped it in
+KEEPS = 75                             # 1: keeping the ball pays
+TURNCOATS = 76                         # 1: some play for a side that is not simply the one with the ball
+COMING_IN = 77                         # 1: the ball starts off the field and has not come in yet
 G_SIZE = 80
 PLAY, DEAD = 0, 1
 
@@ -112,6 +118,7 @@ R_IN, R_OUT = 12, 13                   # role taken on coming in, on going out; 
 R_LIMITS, R_LIMIT_0, R_LIMIT_MOST = 14, 15, 7  # how many stay-in and stay-out rows there are for the role; which
 R_KEEPS = 22                           # place row of the goal the role keeps, -1 none; home is then the goal's area
 R_WAITS = 23                           # 1: waits in a line outside the field
+WITH_BALL, WITHOUT_BALL, SIDE_BEHIND = 1.0, 2.0, 3.0  # acts: of R_NEUTRAL, whom such a role plays for
 R_COLUMNS = 24
 # goals: places where a side scores, int (goals, 3): place, side or -1, how
 GOAL_PLACE, GOAL_SIDE, GOAL_HOW = 0, 1, 2
@@ -121,6 +128,7 @@ COME_THERE, SHOOT_THERE, PLAY_THROUGH = 0, 1, 2
 Z_KIND, Z_X, Z_Y, Z_HX, Z_HY, Z_HIGH = 0, 1, 2, 3, 4, 5
 Z_COLUMNS = 6
 RECTANGLE, CIRCLE, LINE = 0, 1, 2
+OUTSIDE, ROUND = 10, 20                # acts: added to a kind: anywhere but inside it; the line round it
 
 # L: limits on roles, int (limits, L_COLUMNS): a bit per role; what; place; while; until
 L_ROLES, L_WHAT, L_PLACE, L_WHILE, L_WHILE_SIDE, L_WHILE_PLACE = 0, 1, 2, 3, 4, 5
@@ -141,12 +149,12 @@ ROW_A, ROW_A_SIDE, ROW_A_ROLES, ROW_A_WHOSE, ROW_B, ROW_B_SIDE, ROW_B_ROLES, ROW
 ROW_WHERE, ROW_EDGE, ROW_VALUE, ROW_SENTENCE, ROW_EVERY_MS, ROW_FIRST = 15, 16, 17, 18, 19, 20
 ROW_AFTER, ROW_WITHIN_MS = 21, 22       # only within so long of: 0 nothing, 1 winning the ball, 2 a start
 # acts
-ROW_MARK, ROW_BOTH = 23, 24             # mark the row sets, or waits for, -1 none; 1: it is set for both sides
+ROW_MARK, ROW_BOTH = 23, 24             # mark the row waits for, -1 none; 1: the one it sets is set for both sides
 ROW_PLACES = 25                         # places, a bit each
 ROW_HOW, ROW_WHILE, ROW_WHILE_SIDE = 26, 27, 28
 ROW_BEHIND = 29                         # 1: only by the side that is behind
-ROW_FURTHER, ROW_SECONDS_MS = 30, 31    # where the ball is moved to; how long it is kept
-ROW_FIRST_GROUP = 32
+ROW_A_COUNT = 30                        # how many of the first who, 0 all
+ROW_SETS, ROW_MEMORY = 31, 32           # mark the row sets; where a deed that takes time keeps what it knows
 ROW_COLUMNS = 33
 # events
 E_PASS, E_WIN, E_WIN_PASS, E_LOSE, E_SCORE, E_OUT, E_RECEIVE, E_RUN_IN, E_ROW, E_CLOCK, E_TOUCHES, E_START = (
@@ -167,7 +175,7 @@ MADE_FIRST, MADE_HEAD, MADE_INSIDE, MADE_OUTSIDE, MADE_WITHIN, MADE_PASS_BY, MAD
 W_NONE, W_ACTOR_SIDE, W_OTHER_SIDE, W_SIDE, W_ROLE, W_PASSER, W_RECEIVER, W_WINNER, W_LOSER, W_NEAREST, W_FARTHEST = (
     0, 1, 2, 3, 4, 5, 6, 7, 8, 9, 10)
 W_SCORER, W_LAST, W_NEXT_GROUP, W_EVERYONE = 11, 12, 13, 14
-W_BEHIND, W_THERE, W_OTHER_ROLE, W_SOME, W_WAITED = 30, 31, 32, 33, 34  # acts
+W_BEHIND, W_THERE, W_OTHER_ROLE, W_SOME, W_WAITED, W_ITS_ROLE = 30, 31, 32, 33, 34, 35  # acts
 
 # plans: how much a side leans to a scoring place, float (places, 4): attack of side 0, 1, guard of side 0, 1; 1 plain
 GUARD_0 = 2

@@ -79,7 +79,7 @@ def marked(B, T, rule, team):
 @kernel
 def set_mark(B, T, row, team):
     """What a sentence waits for has happened, for the side that did it or for both."""
-    at = MARK_0 + 2 * T[row, ROW_MARK]
+    at = MARK_0 + 2 * T[row, ROW_SETS]
     if T[row, ROW_BOTH] == 1:
         B[at] = B[at + 1] = B[NOW]
     else:
@@ -153,7 +153,7 @@ def wanted(B, G, T, row, team):
     what = T[row, ROW_DO]
     if what == D_POINTS:
         return T[row, ROW_VALUE] > 0
-    return what == D_MARK and T[row, ROW_VALUE] > 0 and B[MARK_0 + 2 * T[row, ROW_MARK] + team] < B[T_STARTED]
+    return what == D_MARK and T[row, ROW_VALUE] > 0 and B[MARK_0 + 2 * T[row, ROW_SETS] + team] < B[T_STARTED]
 
 
 @kernel

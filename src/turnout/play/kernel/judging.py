@@ -16,7 +16,9 @@ from turnout.play.kernel.counting import (
 )
 from turnout.play.kernel.ground import edge_share, inside, used_before
 
+STOP_SHARE = 0.6  # how sure it is that a ball received where stopping it scores is stopped there, free
 MARK_SHARE = 0.5  # of a point, what it is worth to do that without which no score counts, free
+GROUPS = (W_ACTOR_SIDE, W_OTHER_SIDE, W_SIDE, W_ROLE, W_ITS_ROLE, W_OTHER_ROLE, W_SOME, W_BEHIND)
 WASTED = 2.0  # points; a pair nobody takes the ball from waits with a pass that goes through no gate, free
 
 
@@ -91,6 +93,17 @@ def pass_gain(P, I, B, G, R, Z, L, T, plans, runs, row, team, i, j, x, y, adds, 
     elif when == E_BACK or when == E_ONE_TWO:
         if not back(G, i, j) or (when == E_ONE_TWO and (x - B[LINK_X]) ** 2 + (y - B[LINK_Y]) ** 2 < MOVED_M * MOVED_M):
             return 0.0
+    elif when == E_STOP_IN:
+        if not inside(Z, place, x, y, -0.3):
+            return 0.0
+        return STOP_SHARE * row_worth(P, I, B, G, R, Z, T, row, team, x, y, False, i, B[BX], B[BY])
+    elif when == E_MOVE:
+        there = T[row, ROW_COUNT] - 1
+        under_way = B[MARK_0 + 2 * T[row, ROW_MEMORY] + team] >= B[T_STARTED]
+        if not inside(Z, there if under_way else place, x, y, -0.3):
+            return 0.0
+        share = 1.0 if under_way else MARK_SHARE
+        return share * row_worth(P, I, B, G, R, Z, T, row, team, x, y, False, i, B[BX], B[BY])
     else:
         return 0.0
     leaning = plans[place, team] if when == E_THROUGH else 1.0
@@ -133,6 +146,8 @@ def happens(P, I, B, G, R, Z, T, edges, E, V, H, Q, runs, LOG, event, player, te
             G[STOP_ROW] = row
         else:
             change(P, I, B, G, R, Z, T, edges, Q, LOG, row, team)
+    if G[TURNCOATS] == 1:
+        change_coats(I, B, G, R)
     return scored
 
 
@@ -211,13 +226,41 @@ def change(P, I, B, G, R, Z, T, edges, Q, LOG, row, team):
         if first >= 0 and second >= 0 and first != second:
             swap(P, I, B, G, R, Z, LOG, first, second)
     elif what == D_IN or what == D_OUT:
-        who = one(P, I, B, G, R, T[row, ROW_A], T[row, ROW_A_ROLES], T[row, ROW_A_WHOSE], team)
-        if who >= 0:
-            take_role(P, I, B, G, R, Z, edges, Q, LOG, who, int(R[I[who, ROLE], R_IN if what == D_IN else R_OUT]))
+        come_or_go(P, I, B, G, R, Z, T, edges, Q, LOG, row, team)
     elif what == D_CHANGE_OVER:
         change_over(P, I, B, G, R, Z, T, LOG, row, team)
     elif what == D_ROTATE:
         rotate(P, I, B, G, R, Z, T, LOG, row)
+
+
+@kernel
+def come_or_go(P, I, B, G, R, Z, T, edges, Q, LOG, row, team):
+    """One player, so many or all of a group take the role inside, outside, or at home in the place named."""
+    several = T[row, ROW_A] in GROUPS
+    for _ in range(max(1, T[row, ROW_A_COUNT]) if T[row, ROW_A] == W_SOME else P.shape[0] if several else 1):
+        who = one(P, I, B, G, R, T[row, ROW_A], T[row, ROW_A_ROLES], T[row, ROW_A_WHOSE], team)
+        if who < 0:
+            return
+        role = int(R[I[who, ROLE], R_IN if T[row, ROW_DO] == D_IN else R_OUT])
+        if T[row, ROW_WHERE] >= 0:
+            role = role_at(R, I[who, ROLE], T[row, ROW_WHERE], T[row, ROW_EDGE] == 1)
+        if several and (P[who, SINCE_ROLE] >= B[NOW] or role == I[who, ROLE]):
+            return
+        if not take_role(P, I, B, G, R, Z, edges, Q, LOG, who, role):
+            return
+
+
+@kernel
+def role_at(R, role, place, edge):
+    """The role of the same side that is at home in a place, on its edge where that is said; -1 when there is none."""
+    found = -1
+    for other in range(R.shape[0]):
+        same = R[other, R_SIDE] == R[role, R_SIDE] or R[other, R_WAITS] == 1.0 or R[role, R_WAITS] == 1.0
+        on_edge = int(R[other, R_EDGE]) == place
+        there = on_edge or int(R[other, R_KEEPS]) == place or int(R[other, R_HOME]) == place
+        if other != role and same and there and (found < 0 or on_edge == edge):
+            found = other
+    return found
 
 
 @kernel
@@ -235,8 +278,10 @@ def one(P, I, B, G, R, kind, roles, whose, team):
         return G[WAS_SCORER]
     if kind == W_LAST:
         return G[LAST]
+    if kind == W_THERE:
+        return G[HOLDER]
     if kind != W_NEAREST and kind != W_FARTHEST:
-        return -1
+        return longest_of(P, I, B, R, kind, roles, team)
     side = team if whose == 0 else 1 - team
     best, found = 1e18, -1
     for j in range(P.shape[0]):
@@ -251,6 +296,28 @@ def one(P, I, B, G, R, kind, roles, whose, team):
 
 
 @kernel
+def longest_of(P, I, B, R, kind, roles, team):
+    """Who has been longest in the roles of a group, or longest off the field; -1 for nobody."""
+    best, found = 1e18, -1
+    if kind != W_WAITED and kind not in GROUPS:
+        return found
+    for j in range(P.shape[0]):
+        side = int(R[I[j, ROLE], R_SIDE])
+        fits = R[I[j, ROLE], R_WAITS] == 1.0
+        if kind != W_WAITED:
+            fits = roles == 0 or (roles >> I[j, ROLE]) & 1 == 1
+            if kind == W_ITS_ROLE or kind == W_ACTOR_SIDE:
+                fits = fits and side == team
+            elif kind == W_OTHER_ROLE or kind == W_OTHER_SIDE:
+                fits = fits and side == 1 - team
+            elif kind == W_BEHIND:
+                fits = fits and side < 2 and behind(B, side)
+        if fits and P[j, SINCE_ROLE] < best:
+            best, found = P[j, SINCE_ROLE], j
+    return found
+
+
+@kernel
 def players_in(I, role):
     """How many players are in a role."""
     number = 0
@@ -261,11 +328,32 @@ def players_in(I, role):
 
 
 @kernel_inlined
-def team_of(G, R, role):
+def team_of(B, G, R, role):
     """The side a role plays for at this moment; those who wait play for nobody."""
     if R[role, R_WAITS] == 1.0:
         return OUT_OF_PLAY
-    return G[BALL_TEAM] if R[role, R_NEUTRAL] == 1.0 else int(R[role, R_SIDE])
+    if R[role, R_NEUTRAL] >= WITHOUT_BALL:
+        return side_taken(B, R, role, G[BALL_TEAM])
+    return G[BALL_TEAM] if R[role, R_NEUTRAL] == WITH_BALL else int(R[role, R_SIDE])
+
+
+@kernel
+def side_taken(B, R, role, ball_team):
+    """Whom a role plays for that is not simply with the ball: nobody while points are level."""
+    if R[role, R_NEUTRAL] == WITHOUT_BALL:
+        return 1 - ball_team
+    for side in range(2):
+        if behind(B, side):
+            return side
+    return OUT_OF_PLAY
+
+
+@kernel
+def change_coats(I, B, G, R):
+    """Points have moved: whoever plays for the side that is behind does so, but not with the ball at his feet."""
+    for j in range(I.shape[0]):
+        if R[I[j, ROLE], R_NEUTRAL] == SIDE_BEHIND and j != G[HOLDER]:
+            I[j, TEAM] = team_of(B, G, R, I[j, ROLE])
 
 
 @kernel
@@ -276,7 +364,7 @@ def set_role(P, I, B, G, R, Z, LOG, player, role, slot, at, span):
     P[player, EDGE_AT], P[player, EDGE_SPAN] = at, span
     P[player, SINCE_ROLE] = B[NOW]
     P[player, T_DECIDE] = B[NOW]
-    I[player, TEAM] = team_of(G, R, role)
+    I[player, TEAM] = team_of(B, G, R, role)
     I[player, JOURNEY] = 0 if player == G[HOLDER] else 1
     note(LOG, G, B, LOG_CHANGE, player, -1, I[player, TEAM], role)
 
@@ -295,16 +383,17 @@ def swap(P, I, B, G, R, Z, LOG, first, second):
 
 @kernel
 def take_role(P, I, B, G, R, Z, edges, Q, LOG, player, role):
-    """One player takes a role, unless that would take a role out of its range: then this change alone is skipped."""
+    """One player takes a role; a change that would take a role out of its range is skipped, alone (False)."""
     old = I[player, ROLE]
     if role < 0 or players_in(I, role) + 1 > R[role, R_HIGH] or players_in(I, old) - 1 < R[old, R_LOW]:
         Q[Q_SKIPPED] += 1
-        return
+        return False
     slot, at, span = -1, 0.0, 0.0
     edge = int(R[role, R_EDGE])
     if edge >= 0:
         slot, at, span = free_slot(P, I, Z, edges, edge, player)
     set_role(P, I, B, G, R, Z, LOG, player, role, slot, at, span)
+    return True
 
 
 @kernel
@@ -334,12 +423,17 @@ def change_over(P, I, B, G, R, Z, T, LOG, row, team):
     first, second = T[row, ROW_A_ROLES], T[row, ROW_B_ROLES]
     if T[row, ROW_A_SIDE] >= 0:
         side = T[row, ROW_A_SIDE]
-    elif T[row, ROW_A] == W_OTHER_SIDE:
+    elif T[row, ROW_A] == W_OTHER_SIDE or T[row, ROW_A] == W_OTHER_ROLE:
         side = 1 - team
+    other = side
+    if T[row, ROW_B] == W_OTHER_ROLE:
+        other = 1 - team
+    elif T[row, ROW_B_SIDE] >= 0:
+        other = T[row, ROW_B_SIDE]
     done = 0
-    while True:
+    while T[row, ROW_A_COUNT] == 0 or done < T[row, ROW_A_COUNT]:
         a = longest_in(P, I, R, first, side, done)
-        b = longest_in(P, I, R, second, side, done)
+        b = longest_in(P, I, R, second, other, done)
         if a < 0 or b < 0:
             break
         swap(P, I, B, G, R, Z, LOG, a, b)

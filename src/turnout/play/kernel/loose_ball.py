@@ -2,7 +2,7 @@
 
 from turnout.play.kernel.choosing import choose
 from turnout.play.kernel.columns import *
-from turnout.play.kernel.compiling import kernel
+from turnout.play.kernel.compiling import kernel, kernel_inlined
 from turnout.play.kernel.counting import watch_flight
 from turnout.play.kernel.ground import crossed, inside, touch_limit
 from turnout.play.kernel.judging import happens, note
@@ -39,7 +39,10 @@ def loose(P, I, A, B, G, R, Z, L, T, F, goals, W, aim, plans, edges, seen, spots
         elif goal(P, I, B, G, R, Z, T, edges, S, V, E, H, Q, runs, LOG, goals, line):
             return
     if who < 0:
-        if not inside(Z, 0, B[BX], B[BY], B[OUT_GROW]) or died_outside(I, B, Z):
+        out = not inside(Z, 0, B[BX], B[BY], B[OUT_GROW])
+        if G[COMING_IN] == 1:
+            out, G[COMING_IN] = out and stopped(B), 1 if out else 0
+        if out or died_outside(I, B, Z):
             goes_out(P, I, B, G, R, Z, T, goals, edges, runs, V, E, H, Q, LOG)
         return
     B[BX], B[BY] = x0 + at * (B[BX] - x0), y0 + at * (B[BY] - y0)
@@ -106,6 +109,12 @@ def any_of(I, team):
         if I[i, TEAM] == team:
             return i
     return 0
+
+
+@kernel_inlined
+def stopped(B):
+    """Whether a loose ball hardly moves any more."""
+    return B[BVX] * B[BVX] + B[BVY] * B[BVY] <= STILL_BALL_MPS * STILL_BALL_MPS
 
 
 @kernel

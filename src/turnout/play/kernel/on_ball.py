@@ -7,7 +7,7 @@ from turnout.play.kernel.choosing import choose
 from turnout.play.kernel.columns import *
 from turnout.play.kernel.compiling import kernel
 from turnout.play.kernel.ground import allowed, touch_limit
-from turnout.play.kernel.judging import happens, note
+from turnout.play.kernel.judging import happens, note, team_of
 from turnout.play.kernel.kicking import kick
 from turnout.play.kernel.owning import hold, run_ins, set_ball_team, takes_over, touched
 from turnout.play.kernel.supporting import give_and_go, third_man
@@ -78,6 +78,8 @@ def strike(P, I, A, B, G, R, Z, L, T, edges, W, aim, runs, S, U, V, E, H, Q, see
     if G[BACKS] == 1:
         give_and_go(P, I, A, B, G, R, Z, L, aim, passer)
     third_man(P, I, A, B, G, R, Z, L, W, aim, chance)
+    if G[TURNCOATS] == 1:
+        I[passer, TEAM] = team_of(B, G, R, I[passer, ROLE])
 
 
 @kernel

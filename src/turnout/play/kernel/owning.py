@@ -19,8 +19,10 @@ def set_ball_team(I, G, R, team):
         return
     G[BALL_TEAM] = team
     for j in range(I.shape[0]):
-        if R[I[j, ROLE], R_NEUTRAL] == 1.0:
+        if R[I[j, ROLE], R_NEUTRAL] == WITH_BALL:
             I[j, TEAM] = team
+        elif R[I[j, ROLE], R_NEUTRAL] == WITHOUT_BALL:
+            I[j, TEAM] = 1 - team
 
 
 @kernel
@@ -113,6 +115,7 @@ def takes_over(P, I, B, G, R, Z, T, edges, S, V, E, H, Q, runs, LOG, player):
         V[team, V_REGAINS] += 1
     note(LOG, G, B, LOG_TACKLE if cause == TACKLED_AWAY else LOG_CUT_OUT, player, loser, team, cause)
     set_ball_team(I, G, R, team)
+    I[player, TEAM] = team  # with the ball at his feet nobody changes sides
     open_spell(G, team, 0)
     G[WAS_WINNER], G[WAS_LOSER] = player, loser
     G[LINK_FROM] = G[LINK_TO] = -1

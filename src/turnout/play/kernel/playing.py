@@ -6,6 +6,7 @@ from turnout.play.kernel.chance import MASK, PURPOSES, START, mix, noise, unifor
 from turnout.play.kernel.chasing import chase
 from turnout.play.kernel.columns import *
 from turnout.play.kernel.compiling import kernel, kernel_making_arrays
+from turnout.play.kernel.deeds import deeds
 from turnout.play.kernel.gates import share_gates
 from turnout.play.kernel.ground import allowed
 from turnout.play.kernel.keeping import keep
@@ -118,6 +119,8 @@ def play_on(
                 chase(P, I, A, B, G, R, Z, L, W, path)
                 loose(P, I, A, B, G, R, Z, L, T, F, goals, W, aim, plans, edges, seen, spots, runs, chance,
                       S, U, V, E, H, Q, LOG, dt)  # fmt: skip
+            if G[DEEDS] == 1 and G[WANT_STOP] == 0:
+                deeds(P, I, B, G, R, Z, T, edges, V, E, H, Q, runs, LOG)
             take_shape(P, I, B, G, R, Z, L, W, aim, goals)
             if somebody_decides(P, B, dt):
                 support(P, I, A, B, G, R, Z, L, T, W, aim, seen, spots, chance)

@@ -20,7 +20,9 @@ def prepare_players(seed, units, roles, R, edges, slots, owner):
     for i in range(players):
         role = roles[i]
         I[i, ROLE] = role
-        I[i, TEAM] = owner if R[role, R_NEUTRAL] == 1.0 else int(R[role, R_SIDE])
+        I[i, TEAM] = owner if R[role, R_NEUTRAL] == WITH_BALL else int(R[role, R_SIDE])
+        if R[role, R_NEUTRAL] >= WITHOUT_BALL:
+            I[i, TEAM] = 1 - owner if R[role, R_NEUTRAL] == WITHOUT_BALL else OUT_OF_PLAY
         if R[role, R_WAITS] == 1.0:
             I[i, TEAM] = OUT_OF_PLAY
         I[i, SLOT] = slots[i]
@@ -48,7 +50,7 @@ def prepare_balls(units, R, Z, T, L, F, start_row, owner, out_grow):
     for unit in range(balls):
         fresh_ball(B[unit], G[unit], Z, start_row, owner, out_grow)
         G[unit, UNIT] = unit
-        what_matters(B[unit], G[unit], Z, T, F)
+        what_matters(B[unit], G[unit], R, Z, T, F)
     watched = 0
     for row in range(T.shape[0]):
         if E_ENTER <= T[row, ROW_WHEN] <= E_SECONDS or E_LEAVE <= T[row, ROW_WHEN] <= E_CALL:
@@ -83,17 +85,19 @@ def marks_in(T):
     """How many marks the rows set."""
     marks = 0
     for row in range(T.shape[0]):
-        marks = max(marks, T[row, ROW_MARK] + 1)
+        marks = max(marks, T[row, ROW_MARK] + 1, T[row, ROW_SETS] + 1, T[row, ROW_MEMORY] + 1)
     return marks
 
 
 @kernel
-def what_matters(B, G, Z, T, F):
+def what_matters(B, G, R, Z, T, F):
     """Flags for what only some practices need, so that all others are played without looking for it."""
     B[T_CALLED] = CALL_S
     for at in range(MARK_0, B.shape[0]):
         B[at] = -1e9
     G[RULED] = G[OVERS] = G[BACKS] = G[OVER_PLACES] = G[FLOWN] = G[LANDED] = G[FIRST_PAYS] = 0
+    G[DEEDS] = G[KEEPS] = G[CAME_IN] = G[RESTED] = G[TURNCOATS] = G[COMING_IN] = 0
+    G[TURNCOATS] = 1 if (R[:, R_NEUTRAL] >= WITHOUT_BALL).any() else 0
     for row in range(T.shape[0]):
         if T[row, ROW_BEHIND] == 1 or D_COUNTS <= T[row, ROW_DO] <= D_WHEN:
             G[RULED] = 1
@@ -104,6 +108,10 @@ def what_matters(B, G, Z, T, F):
             G[OVER_PLACES] |= 1 << T[row, ROW_PLACE]
         if T[row, ROW_WHEN] == E_THROUGH and Z[T[row, ROW_PLACE], Z_KIND] != LINE:
             G[OVERS] = 1
+        if E_RUN_THROUGH <= T[row, ROW_WHEN] <= E_KEEP:
+            G[DEEDS] = 1
+        if T[row, ROW_WHEN] == E_KEEP and T[row, ROW_VALUE] > 0:
+            G[KEEPS] = 1
         if T[row, ROW_WHEN] == E_ONE_TWO:
             G[BACKS] = 1
     for row in range(F.shape[0]):
