@@ -9,7 +9,7 @@ from turnout.play.kernel.weights import *
 
 STAND_OFF_S = 0.30  # a cutter is credited with this reaction, free
 FULL_M = 0.7  # somebody within it: full pressure, free
-DOUBLED = 0.5  # how much of their pressure further opponents add, free
+DOUBLED = 0.8  # how much of their pressure further opponents add, free
 ROOM_MOST_M = 8.0
 DANGER_SHARE = 0.6  # of the root of the area
 
@@ -22,7 +22,7 @@ def pressure_at(near_m, W):
 
 @kernel_inlined
 def pressure_on(I, places, team, x, y, W):
-    """Pressure on a player of a team at (x, y), 0 to 1.5: the nearest opponent, and half of what the others add.
+    """Pressure on a player of a team at (x, y), 0 to 1.5: the nearest opponent, and most of what the others add.
 
     places (players, 2 or more): where everybody is, or is believed to be
     """
