@@ -97,7 +97,9 @@ def what_matters(B, G, R, Z, T, F):
         B[at] = -1e9
     G[RULED] = G[OVERS] = G[BACKS] = G[OVER_PLACES] = G[FLOWN] = G[LANDED] = G[FIRST_PAYS] = 0
     G[DEEDS] = G[KEEPS] = G[CAME_IN] = G[RESTED] = G[TURNCOATS] = G[COMING_IN] = 0
-    G[TURNCOATS] = 1 if (R[:, R_NEUTRAL] >= WITHOUT_BALL).any() else 0
+    for role in range(R.shape[0]):
+        if R[role, R_NEUTRAL] >= WITHOUT_BALL:
+            G[TURNCOATS] = 1
     for row in range(T.shape[0]):
         if T[row, ROW_BEHIND] == 1 or D_COUNTS <= T[row, ROW_DO] <= D_WHEN:
             G[RULED] = 1
