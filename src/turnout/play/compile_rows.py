@@ -105,7 +105,7 @@ def _row(names: Names, row: Row, place: int, first: int) -> list[int]:
     cells[c.ROW_TO_ROLES] = names.bits(act.to) if act is not None and act.to is not None else 0
     _put(names, cells, c.ROW_A, row.who)
     _put(names, cells, c.ROW_B, row.target)
-    cells[c.ROW_WHERE] = names.spots(row.where)[0] if row.where is not None else -1
+    cells[c.ROW_WHERE] = names.limited(row.where)[0] if row.where is not None else -1
     cells[c.ROW_A_COUNT] = row.who.count or 0
     cells[c.ROW_EDGE] = int(row.where is not None and row.where.how == "edge")
     cells[c.ROW_VALUE] = row.value if isinstance(row.value, int) else 0

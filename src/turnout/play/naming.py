@@ -85,7 +85,7 @@ def _beside(names: "Names", rows: tuple[Row, ...]) -> Iterator[tuple[str, str]]:
         told = [act.where for act in acts(row)] + [act.further for act in acts(row)]
         told += [event.where for event in events(row)]
         told += [part.where for part in (row.how, row.passes, row.while_) if part is not None]
-        told.append(row.where)
+        told += [row.where] if row.where is not None and row.where.how == "behind" else []
         for where in told:
             if where is not None and where.how != "in":
                 yield from ((name, where.how) for name in names.members(where.place))
