@@ -1,4 +1,4 @@
-"""What a score counts and which score counts: each sentence changes the log it is played into, or holds at every score."""
+"""What a score counts and which score counts: each sentence moves what is played, or holds at every score."""
 
 from pathlib import Path
 

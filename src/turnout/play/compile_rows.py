@@ -53,6 +53,7 @@ LIMITS = {
 AFTER = {"win": 1, "win and pass": 1, "start": 2}
 MARKED = 3  # within so many seconds of anything else
 POINTS, MARK, CHANGE, START, GUARD = 0, 1, 2, 3, 4  # the order of rows on one event
+GOES_ON = ("pass through", "pass over", "run through", "move from to")
 NOBODY_SAID = Source("", 0, None, "")
 PASS_KINDS = {
     "into": c.PASS_INTO, "through": c.PASS_THROUGH, "over": c.PASS_OVER, "back": c.PASS_BACK,
@@ -98,6 +99,8 @@ def _row(names: Names, row: Row, place: int, first: int) -> list[int]:
     cells[c.ROW_MARK] = cells[c.ROW_SETS] = cells[c.ROW_MEMORY] = -1
     cells[c.ROW_WHEN], cells[c.ROW_COUNT] = _event(row)
     actor = row.when.who if row.when is not None and row.when.who is not None else row.who
+    if row.when is not None and row.when.kind not in ("act", "ball out"):  # nobody does it
+        actor = Who("a side")
     cells[c.ROW_WHO_SIDE], cells[c.ROW_WHO_ROLES] = _actor(names, actor) if row.when is not None else (-1, 0)
     cells[c.ROW_BEHIND] = int(row.when is not None and actor.kind == "side behind")
     cells[c.ROW_PLACE], cells[c.ROW_DO] = place, DO[row.do]
@@ -188,7 +191,7 @@ def _mark_rows(names: Names, rows: tuple[Row, ...], marks: dict[Event, int]) -> 
 def _score_restart(names: Names, rows: tuple[Row, ...]) -> list[tuple[tuple[int, ...], list[int]]]:
     """Fixed meaning: after a score in a place the other side starts there, unless a When on a score says who starts.
 
-    After a pass through a gate play goes on.
+    After a pass or a run through a place, a pass over one and a ball moved from place to place play goes on.
     """
     in_place = any(row.do == "score" and _row_places(names, row) != (-1,) and not _through(row) for row in rows)
     said = any(row.do == "starts" and row.when and row.when.act and row.when.act.kind == "score" for row in rows)
@@ -202,7 +205,7 @@ def _score_restart(names: Names, rows: tuple[Row, ...]) -> list[tuple[tuple[int,
 
 
 def _through(row: Row) -> bool:
-    return row.when is not None and row.when.act is not None and row.when.act.kind == "pass through"
+    return row.when is not None and row.when.act is not None and row.when.act.kind in GOES_ON
 
 
 def compile_limits(names: Names, rows: tuple[Row, ...]) -> np.ndarray:

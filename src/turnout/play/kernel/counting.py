@@ -244,7 +244,7 @@ def flown_over(B, G, Z):
     """Bits of the places the pass that has just arrived went over in the air, untouched there, and beyond."""
     found = G[FLOWN] & ~G[LANDED]
     for place in range(Z.shape[0]):
-        if inside(Z, place, B[BX], B[BY], 0.0) or inside(Z, place, B[KICK_X], B[KICK_Y], 0.0):
+        if (found >> place) & 1 == 1 and not goes_through(Z, place, B[KICK_X], B[KICK_Y], B[BX], B[BY]):
             found &= ~(1 << place)
     return found
 

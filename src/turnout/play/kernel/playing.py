@@ -27,6 +27,7 @@ from turnout.play.kernel.watching import (
     moments,
     somebody_decides,
     somebody_travels,
+    stand_by,
     stand_in_line,
 )
 from turnout.play.kernel.weights import *
@@ -110,6 +111,8 @@ def play_on(
         clocks(P, I, B, G, R, Z, T, edges, V, Q, LOG, fired, dt)
         if G[PHASE] == DEAD:
             dead(P, I, A, B, G, R, Z, L, W, V, Q, LOG, dt)
+            if was.shape[0] > 0:
+                stand_by(P, I, Z, T, was)
         else:
             Q[Q_ROLLING] += dt * share
             if G[HOLDER] >= 0:

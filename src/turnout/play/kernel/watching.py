@@ -105,6 +105,16 @@ def moments(P, I, B, G, R, Z, T, edges, runs, V, E, H, Q, LOG, was, dt):
 
 
 @kernel
+def stand_by(P, I, Z, T, was):
+    """While play is stopped nobody enters or leaves a place: who is where is only kept in mind."""
+    for row in range(T.shape[0]):
+        if T[row, ROW_WHEN] == E_ENTER or T[row, ROW_WHEN] == E_LEAVE:
+            for i in range(P.shape[0]):
+                there = inside(Z, T[row, ROW_PLACE], P[i, X], P[i, Y], 0.0) and actor_fits(I, T, row, i, I[i, TEAM])
+                was[row, i] = 1 if there else 0
+
+
+@kernel
 def lift(P, I, B, G, R, Z, L):
     """Limits with an 'until' are lifted when it happens, and hold again for the next start or the next holder."""
     for row in range(L.shape[0]):
