@@ -55,8 +55,6 @@ def done(setup: Setup, sentence: int, seconds: float = 900) -> list[float]:
         ("play a one-two", SQUARE, False),
         ("pass through the middle to a team-mate", SQUARE, False),
         ("pass into the middle", SQUARE, True),
-        ("receive outside the middle", SQUARE, True),
-        ("receive on the edge of the middle", SQUARE, True),
     ],
 )
 def test_players_do_more_of_what_scores(act: str, base: str, stops: bool, tmp_path: Path) -> None:
@@ -65,14 +63,44 @@ def test_players_do_more_of_what_scores(act: str, base: str, stops: bool, tmp_pa
            "receive": "receiving"}[word]  # fmt: skip
     paid = toy(tmp_path, [f"Amber score 3 for {act.replace(word, ing, 1)}."], base)
     unpaid = toy(tmp_path, [NOTHING, MARK.format(act) + (" and the other side starts." if stops else ".")], base)
-    low, _ = clear_of_zero(done(paid, 1), told(unpaid))
+    low, _ = clear_of_zero(done(paid, 1, 1800), told(unpaid, 1800))
     assert low > 0
 
 
-def test_a_ball_that_pays_for_being_kept_is_kept(tmp_path: Path) -> None:
-    paid = toy(tmp_path, ["Amber score 3 for keeping the ball for 10 seconds."])
-    unpaid = toy(tmp_path, [NOTHING, MARK.format("keep the ball for 10 seconds") + "."])
-    assert clear_of_zero(done(paid, 1, 3600), told(unpaid, 3600))[0] > 0
+def test_a_side_paid_for_keeping_the_ball_shoots_less(tmp_path: Path) -> None:
+    paid = toy(tmp_path, ["Amber score 3 for keeping the ball for 10 seconds."], PITCH)
+    shots = [
+        [float(played(case, seed, 1800).V[0, c.V_SHOTS]) for seed in SEEDS] for case in (paid, toy(tmp_path, [], PITCH))
+    ]
+    assert clear_of_zero(*shots)[1] < 0
+    assert sum(done(paid, 3, 1800)) > 5
+
+
+@pytest.mark.parametrize(("where", "least_m", "most_m"), [("outside", 0.0, 99.0), ("on the edge of", 0.0, 1.0)])
+def test_what_is_done_beside_a_place_is_done_there(where: str, least_m: float, most_m: float, tmp_path: Path) -> None:
+    setup = toy(tmp_path, [f"A side scores 1 for receiving {where} the middle."])
+    half, far = setup.place("middle").across_m / 2, []
+    for seed in (1, 2, 3):
+        scores = of_kind(played(setup, seed), c.LOG_SCORE)
+        far += (np.abs(scores[:, c.LOG_X : c.LOG_Y + 1]).max(axis=1) - half).tolist()
+    assert len(far) > 20
+    assert least_m < min(far) and max(far) <= most_m
+
+
+@pytest.mark.parametrize("rule", ["A score with the head counts 5.", "Amber score 1 for heading the ball."])
+def test_where_heading_pays_balls_are_played_high_and_headed(rule: str, tmp_path: Path) -> None:
+    setup, plain = toy(tmp_path, [rule], PITCH), toy(tmp_path, [], PITCH)
+    lofted, headed, worth = [], 0, []
+    for case in (setup, plain):
+        runs = [played(case, seed, 1800) for seed in SEEDS]
+        lofted.append([float(run.S[:, c.S_LOFTED].sum()) for run in runs])
+        headers = sum(len(of_kind(run, c.LOG_HEADER)) for run in runs)
+        assert headers == 0 or case is setup
+        headed += headers
+        worth += [row for run in runs for row in of_kind(run, c.LOG_SCORE)] if case is setup else []
+    assert headed > 20
+    assert clear_of_zero(*lofted)[0] > 0
+    assert any(row[c.LOG_VALUE] == 5 for row in worth) or any(row[c.LOG_OTHER] == 3 for row in worth)
 
 
 def test_points_for_keeping_come_after_so_long_without_losing_it(tmp_path: Path) -> None:
@@ -252,15 +280,18 @@ def test_groups_of_two_sides_change_over(tmp_path: Path) -> None:
 
 
 def test_who_has_waited_longest_comes_on(tmp_path: Path) -> None:
-    base = ROLES.replace("rules:", "  waiting: 2 (0-6) behind the south end of square\nrules:")
+    base = SQUARE.replace("  middle: square 6 yd at the centre of square\n", "").replace(
+        "  north end: strip 5 yd inside the north end of square\n", "").replace(
+        "  south end: strip 5 yd inside the south end of square\n", "").replace(
+        "rules:", "  waiting: 2 (0-6) behind the south end of square\nrules:")  # fmt: skip
     rules = [RUN, "When a side scores, the player who has waited longest changes places with the scorer."]
     _, sums = both(tmp_path, rules, base, 3600)
-    queue, turns = [12, 13], 0
+    queue, turns = [8, 9], 0
     for row in of_kind(sums, c.LOG_CHANGE):
-        if int(row[c.LOG_VALUE]) != 4 and int(row[c.LOG_PLAYER]) in queue:
+        if int(row[c.LOG_VALUE]) != 2 and int(row[c.LOG_PLAYER]) in queue:
             assert int(row[c.LOG_PLAYER]) == queue.pop(0)
             turns += 1
-        elif int(row[c.LOG_VALUE]) == 4:
+        elif int(row[c.LOG_VALUE]) == 2:
             queue.append(int(row[c.LOG_PLAYER]))
     assert turns > 5
 

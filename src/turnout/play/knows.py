@@ -24,7 +24,7 @@ PLAYED: dict[str, frozenset[str]] = {
         "passes in a row", "passes", "pass to", "pass into", "pass through", "receive in", "run into", "win",
         "win and pass", "lose", "score", "shoot", "touches", "enter", "start", "tackle",
         "pass over", "pass back", "one-two", "concede", "leave",
-        "run through", "stop in", "move from to", "keep for",
+        "run through", "stop in", "move from to", "keep for", "head",
     }),
     "who": frozenset({
         "a side", "side with the ball", "side without the ball", "other side", "side", "role", "its role", "everyone",
@@ -67,7 +67,6 @@ MISSING: dict[str, str] = {
     # value of a restart
     "ball in: throw-in": "the ball comes in from the hands at the line, from above, and cannot score",
     # acts, wherever they stand: scoring, a When, an until, a guard, a duty
-    "act: head": "one of them plays the ball with the head",
     # who
     # where
     "limit where: edge": "a limit on the line round `where`, not on its inside (played: “move only along the edge”)",

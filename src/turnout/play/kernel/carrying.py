@@ -7,8 +7,9 @@ from turnout.play.kernel.compiling import kernel
 from turnout.play.kernel.counting import row_worth, wanted
 from turnout.play.kernel.gates import before_gate, behind_gate, next_gate
 from turnout.play.kernel.ground import allowed, into
-from turnout.play.kernel.judging import MARK_SHARE, actor_fits
+from turnout.play.kernel.judging import actor_fits
 from turnout.play.kernel.lanes import lane_margin, room_m
+from turnout.play.kernel.paying import MARK_SHARE
 from turnout.play.kernel.weights import *
 
 GATE_OFF_M = 2.5
@@ -65,7 +66,7 @@ def deed_way(P, I, A, B, G, R, Z, T, W, spots, row, team, i):
     if gap > DEED_FAR_M:
         return x, y, 0.0
     margin = lane_margin(P, I, A, R, W, spots, team, P[i, X], P[i, Y], x, y, A[i, TOP] * W[K_DRIBBLE] / 0.78)
-    chance = 1.0 / (1.0 + math.exp(-(margin - SURE_M) / SURE_SLACK_M)) * math.exp(-gap / 9.0)
+    chance = 1.0 / (1.0 + math.exp(-(margin - SURE_M) / SURE_SLACK_M)) * math.exp(-gap / DEED_FAR_M)
     value = row_worth(P, I, B, G, R, Z, T, row, team, x, y, False, G[LINK_FROM], B[LINK_X], B[LINK_Y])
     return x, y, share * chance * W[K_SCORE] * value
 

@@ -9,9 +9,11 @@ from turnout.play.kernel.compiling import kernel, kernel_inlined
 from turnout.play.kernel.counting import clears, pass_adds
 from turnout.play.kernel.deeds import keep_stake
 from turnout.play.kernel.ground import allowed, touch_limit
-from turnout.play.kernel.judging import actor_fits, pass_points
+from turnout.play.kernel.heading import head_stake
+from turnout.play.kernel.judging import actor_fits
 from turnout.play.kernel.kicking import LOFT_LANDS, LOFT_RISE, kick_strain, launch_mps, lofted_mps, turn_s
 from turnout.play.kernel.lanes import danger, lane_margin, pressure_on, room_m, sheltered
+from turnout.play.kernel.paying import pass_points
 from turnout.play.kernel.seeing import believe
 from turnout.play.kernel.shooting import best_shot, chance_there
 from turnout.play.kernel.weights import *
@@ -19,6 +21,7 @@ from turnout.play.kernel.weights import *
 CONTROL_REACH_M = 1.25  # a receiver makes up about this much of a poor pass, free
 LEAD_S, LEAD_PER_M, LEAD_MOST_S = 0.08, 1.0 / 22.0, 0.5  # how far ahead of a runner the ball is played, free
 LOFT_FROM_M = 11.0  # nobody chips a shorter one, free
+HIGH_FROM_M, HIGH_AT_HIM = 6.0, 1.5  # a ball for a header comes down so much farther than one to the feet, free
 OVER_PAYS = 1.0  # how much less likely to arrive a pass over a place may be than one along the ground, free
 LOFT_SPREAD = 1.4  # a lofted ball lands so much less exactly, free
 AIM_MARGIN_M = 1.3
@@ -52,6 +55,8 @@ def choose(P, I, A, B, G, R, Z, L, T, F, W, aim, plans, seen, spots, runs, chanc
         if worth > best:
             best, best_j, best_x, best_y, best_v, lift = worth, j, ax, ay, speed, up
     shot, sx, sy = best_shot(P, I, A, B, G, R, Z, T, W, plans, spots, i, pressure, first_time)
+    if G[KEEPS] == 1:
+        shot -= W[K_SCORE] * keep_stake(I, B, G, T, i, team)
     shoots = shot > -1e8 and shot + doubt * noise(chance, CHOOSE * players + i) > best
     if shoots:
         best, best_j, best_x, best_y, best_v, lift = shot, -1, sx, sy, 0.92 * A[i, KICK_TOP], 0.0
@@ -151,8 +156,18 @@ def pass_worth(P, I, A, B, G, R, Z, L, T, F, W, aim, plans, seen, spots, runs, i
                 lift = speed * LOFT_RISE
         if lift == 0.0:
             over = 0
+    stake = 0.0
+    if G[HEADS] == 1 and gap > HIGH_FROM_M and not first_time and G[FREE] == 0:
+        stake = head_stake(I, Z, T, i, team, ax, ay)
+        high = lofted_mps(HIGH_AT_HIM * gap, W)
+        air = W[K_LOFT] / (1.0 + math.exp(-(room - 1.0) / 0.7))
+        if stake > 0.0 and air * (1.0 + W[K_SCORE] * stake) > chance_ok and high < 0.9 * A[i, KICK_TOP]:
+            chance_ok, speed, lift = air, high, high * LOFT_RISE
+        else:
+            stake = 0.0
     chance_ok *= 1.0 - W[K_CLOSED] * max(0.0, 1.0 - room / CLOSED_M)
     gain = W[K_OPEN] * min(room, ROOM_M) + W[K_SWITCH] * max(0.0, room - ROOM_M)
+    gain += W[K_SCORE] * stake
     adds = 1 if F.shape[0] == 0 else pass_adds(I, B, G, Z, F, i, j, x, y, ax, ay, over)
     played_first = first_time or G[TOUCHES] == 0
     gain += W[K_SCORE] * pass_points(

@@ -103,6 +103,7 @@ DEEDS = 72                             # 1: carrying through, stopping, moving a
 CAME_IN, RESTED = 73, 74               # side he carried it in at, 3 bits a place; places he stopped it in
 KEEPS = 75                             # 1: keeping the ball pays
 TURNCOATS = 76                         # 1: some play for a side that is not simply the one with the ball
+HEADS, KICK_HEAD = 78, 79              # 1: heading matters; 1: the ball was last headed
 COMING_IN = 77                         # 1: the ball starts off the field and has not come in yet
 G_SIZE = 80
 PLAY, DEAD = 0, 1
@@ -221,5 +222,5 @@ LOG_T, LOG_KIND, LOG_PLAYER, LOG_OTHER, LOG_SIDE, LOG_X, LOG_Y, LOG_VALUE = 0, 1
 LOG_START, LOG_PASS, LOG_CONTROL, LOG_CUT_OUT, LOG_TACKLE, LOG_OUT = 0, 1, 2, 3, 4, 5
 LOG_SCORE, LOG_CHANGE, LOG_SPILL, LOG_OWNER, LOG_HOME, LOG_STOP = 6, 7, 8, 9, 10, 11
 LOG_SHOT, LOG_SAVE, LOG_BLOCK = 12, 13, 14
-LOG_ADDED = 15                          # acts: points added by a change
+LOG_ADDED, LOG_HEADER = 15, 16          # acts: points added by a change; a ball headed
 # fmt: on

@@ -32,10 +32,10 @@ def ruled_worth(P, I, B, G, R, Z, T, row, team, x, y, first, giver, gx, gy):
         if what < D_COUNTS or what > D_WHEN or (T[rule, ROW_WHO_SIDE] >= 0 and T[rule, ROW_WHO_SIDE] != team):
             continue
         if what == D_COUNTS:
-            if made_so(I, B, Z, T, rule, team, x, y, first, giver, gx, gy):
+            if made_so(I, B, G, Z, T, rule, team, x, y, first, giver, gx, gy):
                 worth = T[rule, ROW_VALUE]
         elif what == D_HOW:
-            if not made_so(I, B, Z, T, rule, team, x, y, first, giver, gx, gy):
+            if not made_so(I, B, G, Z, T, rule, team, x, y, first, giver, gx, gy):
                 return 0
         elif what == D_AFTER:
             if not marked(B, T, rule, team):
@@ -46,11 +46,13 @@ def ruled_worth(P, I, B, G, R, Z, T, row, team, x, y, first, giver, gx, gy):
 
 
 @kernel
-def made_so(I, B, Z, T, rule, team, x, y, first, giver, gx, gy):
+def made_so(I, B, G, Z, T, rule, team, x, y, first, giver, gx, gy):
     """Whether a score is made in the way a sentence names."""
     how = T[rule, ROW_HOW]
     if how == MADE_FIRST:
         return first
+    if how == MADE_HEAD:
+        return G[KICK_HEAD] == 1
     if how == MADE_INSIDE or how == MADE_OUTSIDE:
         return in_bits(Z, T[rule, ROW_PLACES], x, y) == (how == MADE_INSIDE)
     if how == MADE_WITHIN:

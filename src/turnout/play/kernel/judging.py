@@ -4,22 +4,9 @@ import math
 
 from turnout.play.kernel.columns import *
 from turnout.play.kernel.compiling import kernel, kernel_inlined
-from turnout.play.kernel.counting import (
-    MOVED_M,
-    back,
-    behind,
-    goes_through,
-    row_worth,
-    ruled_worth,
-    set_mark,
-    wanted,
-)
-from turnout.play.kernel.ground import edge_share, inside, used_before
-
-STOP_SHARE = 0.6  # how sure it is that a ball received where stopping it scores is stopped there, free
-MARK_SHARE = 0.5  # of a point, what it is worth to do that without which no score counts, free
-GROUPS = (W_ACTOR_SIDE, W_OTHER_SIDE, W_SIDE, W_ROLE, W_ITS_ROLE, W_OTHER_ROLE, W_SOME, W_BEHIND)
-WASTED = 2.0  # points; a pair nobody takes the ball from waits with a pass that goes through no gate, free
+from turnout.play.kernel.counting import behind, ruled_worth, set_mark
+from turnout.play.kernel.ground import edge_share
+from turnout.play.kernel.sides import GROUPS, change_coats, longest_of, players_in, role_at, team_of
 
 
 @kernel
@@ -43,71 +30,6 @@ def actor_fits(I, T, row, player, team):
     """Whether a row's 'who' covers this player of this team."""
     side, roles = T[row, ROW_WHO_SIDE], T[row, ROW_WHO_ROLES]
     return (side < 0 or side == team) and (roles == 0 or (roles >> I[player, ROLE]) & 1 == 1)
-
-
-@kernel
-def pass_points(P, I, B, G, R, Z, L, T, plans, runs, team, i, j, x, y, adds, first, over):
-    """Points a pass from i received by j at (x, y) would bring at once, leaning to the places the side attacks most.
-
-    adds: what it adds to a run; first: it is played with the first touch; over: bits of places it clears in the air.
-    """
-    points = 0.0
-    for row in range(T.shape[0]):
-        what = T[row, ROW_DO]
-        if (what != D_POINTS and what != D_MARK) or T[row, ROW_VALUE] <= 0 or not wanted(B, G, T, row, team):
-            continue
-        gain = pass_gain(P, I, B, G, R, Z, L, T, plans, runs, row, team, i, j, x, y, adds, first, over)
-        points += gain if what == D_POINTS else MARK_SHARE * gain
-    if points == 0.0 and G[NEXT_GATE] >= 0:
-        return -WASTED
-    return points
-
-
-@kernel_inlined
-def pass_gain(P, I, B, G, R, Z, L, T, plans, runs, row, team, i, j, x, y, adds, first, over):
-    """What one row would bring for a pass."""
-    when, place = T[row, ROW_WHEN], T[row, ROW_PLACE]
-    if when == E_ROW or when == E_PASSES:
-        have = runs[team] + adds if when == E_ROW else max(0, G[POSSESSION_PASSES]) + 1
-        if not (have >= T[row, ROW_COUNT] and actor_fits(I, T, row, j, team) and (adds > 0 or when == E_PASSES)):
-            return 0.0
-        return 1.0 * row_worth(P, I, B, G, R, Z, T, row, team, x, y, True, i, B[BX], B[BY])
-    if when == E_RECEIVE:
-        if not (actor_fits(I, T, row, j, team) and inside(Z, place, x, y, -0.3)):
-            return 0.0
-        return row_worth(P, I, B, G, R, Z, T, row, team, x, y, True, i, B[BX], B[BY]) * plans[place, team]
-    if not actor_fits(I, T, row, i, team):
-        return 0.0
-    if when == E_THROUGH:
-        if not goes_through(Z, place, B[BX], B[BY], x, y) or used_before(G, Z, L, place):
-            return 0.0
-    elif when == E_PASS_INTO:
-        if not inside(Z, place, x, y, -0.3):
-            return 0.0
-    elif when == E_PASS:
-        if T[row, ROW_TO_ROLES] != 0 and (T[row, ROW_TO_ROLES] >> I[j, ROLE]) & 1 == 0:
-            return 0.0
-    elif when == E_OVER:
-        if (over >> place) & 1 == 0:
-            return 0.0
-    elif when == E_BACK or when == E_ONE_TWO:
-        if not back(G, i, j) or (when == E_ONE_TWO and (x - B[LINK_X]) ** 2 + (y - B[LINK_Y]) ** 2 < MOVED_M * MOVED_M):
-            return 0.0
-    elif when == E_STOP_IN:
-        if not inside(Z, place, x, y, -0.3):
-            return 0.0
-        return STOP_SHARE * row_worth(P, I, B, G, R, Z, T, row, team, x, y, False, i, B[BX], B[BY])
-    elif when == E_MOVE:
-        there = T[row, ROW_COUNT] - 1
-        under_way = B[MARK_0 + 2 * T[row, ROW_MEMORY] + team] >= B[T_STARTED]
-        if not inside(Z, there if under_way else place, x, y, -0.3):
-            return 0.0
-        share = 1.0 if under_way else MARK_SHARE
-        return share * row_worth(P, I, B, G, R, Z, T, row, team, x, y, False, i, B[BX], B[BY])
-    else:
-        return 0.0
-    leaning = plans[place, team] if when == E_THROUGH else 1.0
-    return row_worth(P, I, B, G, R, Z, T, row, team, B[BX], B[BY], first, i, B[BX], B[BY]) * leaning
 
 
 @kernel
@@ -251,19 +173,6 @@ def come_or_go(P, I, B, G, R, Z, T, edges, Q, LOG, row, team):
 
 
 @kernel
-def role_at(R, role, place, edge):
-    """The role of the same side that is at home in a place, on its edge where that is said; -1 when there is none."""
-    found = -1
-    for other in range(R.shape[0]):
-        same = R[other, R_SIDE] == R[role, R_SIDE] or R[other, R_WAITS] == 1.0 or R[role, R_WAITS] == 1.0
-        on_edge = int(R[other, R_EDGE]) == place
-        there = on_edge or int(R[other, R_KEEPS]) == place or int(R[other, R_HOME]) == place
-        if other != role and same and there and (found < 0 or on_edge == edge):
-            found = other
-    return found
-
-
-@kernel
 def one(P, I, B, G, R, kind, roles, whose, team):
     """The single player a 'who' names at this moment, or -1."""
     if kind == W_PASSER:
@@ -293,67 +202,6 @@ def one(P, I, B, G, R, kind, roles, whose, team):
         if away < best:
             best, found = away, j
     return found
-
-
-@kernel
-def longest_of(P, I, B, R, kind, roles, team):
-    """Who has been longest in the roles of a group, or longest off the field; -1 for nobody."""
-    best, found = 1e18, -1
-    if kind != W_WAITED and kind not in GROUPS:
-        return found
-    for j in range(P.shape[0]):
-        side = int(R[I[j, ROLE], R_SIDE])
-        fits = R[I[j, ROLE], R_WAITS] == 1.0
-        if kind != W_WAITED:
-            fits = roles == 0 or (roles >> I[j, ROLE]) & 1 == 1
-            if kind == W_ITS_ROLE or kind == W_ACTOR_SIDE:
-                fits = fits and side == team
-            elif kind == W_OTHER_ROLE or kind == W_OTHER_SIDE:
-                fits = fits and side == 1 - team
-            elif kind == W_BEHIND:
-                fits = fits and side < 2 and behind(B, side)
-        if fits and P[j, SINCE_ROLE] < best:
-            best, found = P[j, SINCE_ROLE], j
-    return found
-
-
-@kernel
-def players_in(I, role):
-    """How many players are in a role."""
-    number = 0
-    for j in range(I.shape[0]):
-        if I[j, ROLE] == role:
-            number += 1
-    return number
-
-
-@kernel_inlined
-def team_of(B, G, R, role):
-    """The side a role plays for at this moment; those who wait play for nobody."""
-    if R[role, R_WAITS] == 1.0:
-        return OUT_OF_PLAY
-    if R[role, R_NEUTRAL] >= WITHOUT_BALL:
-        return side_taken(B, R, role, G[BALL_TEAM])
-    return G[BALL_TEAM] if R[role, R_NEUTRAL] == WITH_BALL else int(R[role, R_SIDE])
-
-
-@kernel
-def side_taken(B, R, role, ball_team):
-    """Whom a role plays for that is not simply with the ball: nobody while points are level."""
-    if R[role, R_NEUTRAL] == WITHOUT_BALL:
-        return 1 - ball_team
-    for side in range(2):
-        if behind(B, side):
-            return side
-    return OUT_OF_PLAY
-
-
-@kernel
-def change_coats(I, B, G, R):
-    """Points have moved: whoever plays for the side that is behind does so, but not with the ball at his feet."""
-    for j in range(I.shape[0]):
-        if R[I[j, ROLE], R_NEUTRAL] == SIDE_BEHIND and j != G[HOLDER]:
-            I[j, TEAM] = team_of(B, G, R, I[j, ROLE])
 
 
 @kernel

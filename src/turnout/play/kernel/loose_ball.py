@@ -5,6 +5,7 @@ from turnout.play.kernel.columns import *
 from turnout.play.kernel.compiling import kernel, kernel_inlined
 from turnout.play.kernel.counting import watch_flight
 from turnout.play.kernel.ground import crossed, inside, touch_limit
+from turnout.play.kernel.heading import head
 from turnout.play.kernel.judging import happens, note
 from turnout.play.kernel.lanes import pressure_at
 from turnout.play.kernel.on_ball import strike, win_ball
@@ -12,7 +13,7 @@ from turnout.play.kernel.owning import close_possession, close_spell, completes,
 from turnout.play.kernel.rolling import move_ball
 from turnout.play.kernel.seeing import believe
 from turnout.play.kernel.shooting import best_shot
-from turnout.play.kernel.touching import block, controls, first_touch, nearest_m, save, settle_s, spill
+from turnout.play.kernel.touching import FOOT_HIGH_M, block, controls, first_touch, nearest_m, save, settle_s, spill
 from turnout.play.kernel.weights import *
 
 STILL_BALL_MPS = 0.3
@@ -47,7 +48,9 @@ def loose(P, I, A, B, G, R, Z, L, T, F, goals, W, aim, plans, edges, seen, spots
         return
     B[BX], B[BY] = x0 + at * (B[BX] - x0), y0 + at * (B[BY] - y0)
     B[NOW] = now + at * dt
-    if body:
+    if G[HEADS] == 1 and B[BZ] > FOOT_HIGH_M and R[I[who, ROLE], R_KEEPS] < 0.0:
+        head(P, I, B, G, R, Z, T, goals, edges, S, V, E, H, Q, runs, LOG, chance, who)
+    elif body:
         block(P, I, A, B, G, S, LOG, chance, who)
     elif not in_hands(P, I, A, B, G, R, Z, S, LOG, chance, who):
         touch(P, I, A, B, G, R, Z, L, T, F, W, aim, plans, edges, seen, spots, runs, chance, S, U, V, E, H, Q, LOG, who)

@@ -7,9 +7,10 @@ from turnout.play.kernel.choosing import choose
 from turnout.play.kernel.columns import *
 from turnout.play.kernel.compiling import kernel
 from turnout.play.kernel.ground import allowed, touch_limit
-from turnout.play.kernel.judging import happens, note, team_of
+from turnout.play.kernel.judging import happens, note
 from turnout.play.kernel.kicking import kick
 from turnout.play.kernel.owning import hold, run_ins, set_ball_team, takes_over, touched
+from turnout.play.kernel.sides import team_of
 from turnout.play.kernel.supporting import give_and_go, third_man
 from turnout.play.kernel.touching import fresh_draws, nearest_m, settle_s, spill, tackler
 from turnout.play.kernel.weights import *
@@ -61,7 +62,7 @@ def strike(P, I, A, B, G, R, Z, L, T, edges, W, aim, runs, S, U, V, E, H, Q, see
     if G[FREE] == 1:
         happens(P, I, B, G, R, Z, T, edges, E, V, H, Q, runs, LOG, E_START, passer, I[passer, TEAM], -1, 0)
     B[KICK_X], B[KICK_Y] = B[BX], B[BY]
-    G[FLOWN] = G[LANDED] = 0
+    G[FLOWN] = G[LANDED] = G[KICK_HEAD] = 0
     kick(P, I, A, B, G, W, S, U, seen, chance)
     G[KICK_FIRST] = 1 if G[TOUCHES] == 1 else 0
     fresh_draws(P)

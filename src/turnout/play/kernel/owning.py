@@ -78,7 +78,7 @@ def hold(P, I, B, G, A, R, Z, player, wait_s):
     G[LAST], G[LAST_TEAM] = player, I[player, TEAM]
     B[BVX], B[BVY] = 0.0, 0.0
     B[BZ], B[BVZ] = 0.0, 0.0
-    G[SHOT] = 0
+    G[SHOT] = G[KICK_HEAD] = 0
     keeps = R[I[player, ROLE], R_KEEPS] >= 0.0
     G[HELD] = 1 if keeps and inside(Z, int(R[I[player, ROLE], R_HOME]), P[player, X], P[player, Y], 0.5) else 0
     B[T_HELD] = now

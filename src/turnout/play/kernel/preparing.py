@@ -96,7 +96,7 @@ def what_matters(B, G, R, Z, T, F):
     for at in range(MARK_0, B.shape[0]):
         B[at] = -1e9
     G[RULED] = G[OVERS] = G[BACKS] = G[OVER_PLACES] = G[FLOWN] = G[LANDED] = G[FIRST_PAYS] = 0
-    G[DEEDS] = G[KEEPS] = G[CAME_IN] = G[RESTED] = G[TURNCOATS] = G[COMING_IN] = 0
+    G[DEEDS] = G[KEEPS] = G[CAME_IN] = G[RESTED] = G[TURNCOATS] = G[COMING_IN] = G[HEADS] = G[KICK_HEAD] = 0
     for role in range(R.shape[0]):
         if R[role, R_NEUTRAL] >= WITHOUT_BALL:
             G[TURNCOATS] = 1
@@ -110,6 +110,8 @@ def what_matters(B, G, R, Z, T, F):
             G[OVER_PLACES] |= 1 << T[row, ROW_PLACE]
         if T[row, ROW_WHEN] == E_THROUGH and Z[T[row, ROW_PLACE], Z_KIND] != LINE:
             G[OVERS] = 1
+        if T[row, ROW_WHEN] == E_HEAD or (D_COUNTS <= T[row, ROW_DO] <= D_HOW and T[row, ROW_HOW] == MADE_HEAD):
+            G[HEADS] = 1
         if E_RUN_THROUGH <= T[row, ROW_WHEN] <= E_KEEP:
             G[DEEDS] = 1
         if T[row, ROW_WHEN] == E_KEEP and T[row, ROW_VALUE] > 0:

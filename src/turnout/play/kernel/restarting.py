@@ -5,9 +5,10 @@ import math
 from turnout.play.kernel.columns import *
 from turnout.play.kernel.compiling import kernel
 from turnout.play.kernel.ground import allowed, edge_point, edge_share, inside, into
-from turnout.play.kernel.judging import note, players_in
+from turnout.play.kernel.judging import note
 from turnout.play.kernel.lanes import danger
 from turnout.play.kernel.owning import hold, open_spell, set_ball_team
+from turnout.play.kernel.sides import players_in
 from turnout.play.kernel.weights import *
 
 FETCH_MPS = 5.0
