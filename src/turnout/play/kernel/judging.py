@@ -36,6 +36,8 @@ def actor_fits(I, T, row, player, team):
 def happens(P, I, B, G, R, Z, T, edges, E, V, H, Q, runs, LOG, event, player, team, place, count):
     """Something happened: book points first, then changes left to right, then say whether play stops and for whom."""
     scored = False
+    if team > 1:  # whoever has just gone off the field does nothing any more
+        return scored
     for row in range(T.shape[0]):
         if T[row, ROW_WHEN] != event or not actor_fits(I, T, row, max(player, 0), team):
             continue
@@ -146,7 +148,7 @@ def change(P, I, B, G, R, Z, T, edges, Q, LOG, row, team):
         first = one(P, I, B, G, R, T[row, ROW_A], T[row, ROW_A_ROLES], T[row, ROW_A_WHOSE], team)
         second = one(P, I, B, G, R, T[row, ROW_B], T[row, ROW_B_ROLES], T[row, ROW_B_WHOSE], team)
         if first >= 0 and second >= 0 and first != second:
-            swap(P, I, B, G, R, Z, LOG, first, second)
+            swap(P, I, B, G, R, Z, T, LOG, first, second)
     elif what == D_IN or what == D_OUT:
         come_or_go(P, I, B, G, R, Z, T, edges, Q, LOG, row, team)
     elif what == D_CHANGE_OVER:
@@ -168,7 +170,7 @@ def come_or_go(P, I, B, G, R, Z, T, edges, Q, LOG, row, team):
             role = role_at(R, I[who, ROLE], T[row, ROW_WHERE], T[row, ROW_EDGE] == 1)
         if several and (P[who, SINCE_ROLE] >= B[NOW] or role == I[who, ROLE]):
             return
-        if not take_role(P, I, B, G, R, Z, edges, Q, LOG, who, role):
+        if not take_role(P, I, B, G, R, Z, T, edges, Q, LOG, who, role):
             return
 
 
@@ -205,7 +207,7 @@ def one(P, I, B, G, R, kind, roles, whose, team):
 
 
 @kernel
-def set_role(P, I, B, G, R, Z, LOG, player, role, slot, at, span):
+def set_role(P, I, B, G, R, Z, T, LOG, player, role, slot, at, span):
     """Put a player into a role; he is out of play until he is where it belongs."""
     I[player, ROLE] = role
     I[player, SLOT] = slot
@@ -215,22 +217,24 @@ def set_role(P, I, B, G, R, Z, LOG, player, role, slot, at, span):
     I[player, TEAM] = team_of(B, G, R, role)
     I[player, JOURNEY] = 0 if player == G[HOLDER] else 1
     note(LOG, G, B, LOG_CHANGE, player, -1, I[player, TEAM], role)
+    if player == G[HOLDER] and I[player, TEAM] == OUT_OF_PLAY:  # he goes off with the ball at his feet: his side starts
+        stop_for_all(G, T)
 
 
 @kernel
-def swap(P, I, B, G, R, Z, LOG, first, second):
+def swap(P, I, B, G, R, Z, T, LOG, first, second):
     """Two players change roles, places and sides."""
     role, slot, at, span = I[first, ROLE], I[first, SLOT], P[first, EDGE_AT], P[first, EDGE_SPAN]
     other, other_slot = I[second, ROLE], I[second, SLOT]
     other_at, other_span = P[second, EDGE_AT], P[second, EDGE_SPAN]
-    set_role(P, I, B, G, R, Z, LOG, first, other, other_slot, other_at, other_span)
-    set_role(P, I, B, G, R, Z, LOG, second, role, slot, at, span)
-    if G[HOLDER] >= 0:
+    set_role(P, I, B, G, R, Z, T, LOG, first, other, other_slot, other_at, other_span)
+    set_role(P, I, B, G, R, Z, T, LOG, second, role, slot, at, span)
+    if G[HOLDER] >= 0 and I[G[HOLDER], TEAM] != OUT_OF_PLAY:
         G[BALL_TEAM] = I[G[HOLDER], TEAM]
 
 
 @kernel
-def take_role(P, I, B, G, R, Z, edges, Q, LOG, player, role):
+def take_role(P, I, B, G, R, Z, T, edges, Q, LOG, player, role):
     """One player takes a role; a change that would take a role out of its range is skipped, alone (False)."""
     old = I[player, ROLE]
     if role < 0 or players_in(I, role) + 1 > R[role, R_HIGH] or players_in(I, old) - 1 < R[old, R_LOW]:
@@ -240,7 +244,7 @@ def take_role(P, I, B, G, R, Z, edges, Q, LOG, player, role):
     edge = int(R[role, R_EDGE])
     if edge >= 0:
         slot, at, span = free_slot(P, I, Z, edges, edge, player)
-    set_role(P, I, B, G, R, Z, LOG, player, role, slot, at, span)
+    set_role(P, I, B, G, R, Z, T, LOG, player, role, slot, at, span)
     return True
 
 
@@ -284,7 +288,7 @@ def change_over(P, I, B, G, R, Z, T, LOG, row, team):
         b = longest_in(P, I, R, second, other, done)
         if a < 0 or b < 0:
             break
-        swap(P, I, B, G, R, Z, LOG, a, b)
+        swap(P, I, B, G, R, Z, T, LOG, a, b)
         I[a, CHASING] = 9
         I[b, CHASING] = 9
         done += 1
@@ -330,7 +334,7 @@ def rotate(P, I, B, G, R, Z, T, LOG, row):
                 goes = j
         if comes < 0 or goes < 0:
             break
-        swap(P, I, B, G, R, Z, LOG, comes, goes)
+        swap(P, I, B, G, R, Z, T, LOG, comes, goes)
         I[comes, SERVED] += 1
         I[comes, CHASING] = 9
         I[goes, CHASING] = 9
