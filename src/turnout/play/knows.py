@@ -18,32 +18,29 @@ PLAYED: dict[str, frozenset[str]] = {
     "do": frozenset({
         "score", "only passes count", "touches", "stay in", "stay out", "no tackle", "move along", "stand still",
         "no repeat", "plays for", "attacks", "exchange", "change over", "comes in", "goes out", "rotate", "starts",
-        "ball in",
+        "ball in", "add points", "passes count", "score counts", "score after", "score how", "score when",
     }),
     "act": frozenset({
         "passes in a row", "passes", "pass to", "pass into", "pass through", "receive in", "run into", "win",
         "win and pass", "lose", "score", "shoot", "touches", "enter", "start", "tackle",
+        "pass over", "pass back", "one-two", "concede", "leave",
+        "run through", "stop in", "move from to", "keep for", "head",
     }),
     "who": frozenset({
         "a side", "side with the ball", "side without the ball", "other side", "side", "role", "its role", "everyone",
         "nobody", "passer", "receiver", "winner", "loser", "scorer", "last to touch", "nearest", "farthest",
-        "next group",
+        "next group", "side behind", "a player", "player there", "other role", "some", "longest waiting", "their side",
     }),
-    "event": frozenset({"act", "ball out", "ball enters", "ball leaves", "seconds pass"}),
-    "while": frozenset({"has the ball", "ball in"}),
-    "passes": frozenset({"between", "to", "from to"}),
+    "event": frozenset({
+        "act", "ball out", "ball enters", "ball leaves", "seconds pass", "seconds without", "coach calls",
+    }),
+    "while": frozenset({"has the ball", "ball in", "behind", "in place"}),
+    "passes": frozenset({"between", "to", "from to", "into", "through", "over", "back"}),
 }  # fmt: skip
-AFTER_PLAYED = ("win", "win and pass", "start")
 
 # kind of row, named as in practice.table -> what it must do in play
 MISSING: dict[str, str] = {
     # do
-    "do: add points": "a change that adds `value` points to the side `who` after the event's own points",
-    "do: passes count": "a pass of this kind adds `value` to a run; 0: it neither adds to it nor ends it",
-    "do: score counts": "a score made `how` is worth `value` in place of what its sentence says",
-    "do: score after": "a score counts only if `event` has happened since the last start (at most within_s ago)",
-    "do: score how": "a score counts only when it is made `how`; a shot or receipt otherwise is worth nothing",
-    "do: score when": "a score counts only while `while_` holds, looked at when the ball is scored with",
     "do: at most": "no further one of `who` steps into `where` while `value` are there; each: of each side",
     "do: at least": "none of `who` steps out of `where` while only `value` are there; each: of each side",
     "do: must": "the ball is the other side's unless `who` do `act` within_s of `after` (None: of each start)",
@@ -70,50 +67,15 @@ MISSING: dict[str, str] = {
     # value of a restart
     "ball in: throw-in": "the ball comes in from the hands at the line, from above, and cannot score",
     # acts, wherever they stand: scoring, a When, an until, a guard, a duty
-    "act: pass over": "a pass in the air over `where`, untouched there, received beyond it by the same side",
-    "act: pass back": "a pass straight back to whoever passed it",
-    "act: one-two": "a pass and the next one straight back to the passer, who has moved",
-    "act: run through": "the ball carried in at one side of `where` and out at another; a gate: between its cones",
-    "act: stop in": "the ball at rest in `where` under the foot of one of them",
-    "act: move from to": "a side has the ball in `where` and then in `further` without losing it between",
-    "act: keep for": "a side owns the ball `seconds` long without losing it",
-    "act: concede": "the other side scores",
-    "act: head": "one of them plays the ball with the head",
-    "act: leave": "one of them steps out of `where`",
     # who
-    "who: side behind": "the side with fewer points; nobody while the points are level",
-    "who: a player": "any one player; points go to the player's side",
-    "who: player there": "whoever holds the ball in the row's place",
-    "who: other role": "the players of a role on the other side",
-    "who: some": "`count` players of a role, those who have waited longest first",
-    "who: longest waiting": "the one who has been off the field for longest",
     # where
-    "act where: edge": "the act done on the line round `where` (within a metre outside it), not inside it",
-    "act where: outside": "the act done anywhere but inside `where`",
-    "act where: behind": "the act done behind `where`",
     "limit where: edge": "a limit on the line round `where`, not on its inside (played: “move only along the edge”)",
-    "where: behind": "off the field on the far side of the place; of a goal behind its line",
     # events
-    "event: seconds without": "so many seconds since the last score or start",
     "event: turn starts": "a turn begins",
     "event: turn ends": "a turn is over",
-    "event: coach calls": "the coach calls: in play once a minute",
     # conditions
-    "while: behind": "the side has fewer points than the other",
-    "while: in place": "every one of `who` is in `where`",
     # kinds of pass, in “only … count”
-    "passes: into": "received in `where`",
-    "passes: through": "crossing the line of `where`",
-    "passes: over": "crossing `where` in the air, untouched there",
-    "passes: back": "straight back to whoever passed it",
     # clauses
-    "until: act": "a limit ends for this start when somebody does the act (played: “has N touches”)",
-    "until: ball leaves": "a limit ends for this start when the ball leaves the place",
-    "until: ball out": "a limit ends for this start when the ball goes out",
-    "until: other": "a limit ends for this start at one of the other events",
-    "within: act": "so many seconds after any act by the same side (played: winning the ball, starting)",
-    "plays for: named": "`who` play for `target` when it is not the side with the ball but one named or without it",
-    "to a place": "whoever comes in or goes out takes the role at home in `where`",
     "starts: player": "the one player named starts, not the side's nearest",
     # ground and people
     "ground: polygon": "a place with corners: inside, edge, nearest point, and the ball out over its sides",
@@ -179,12 +141,6 @@ def details(row: Row) -> Iterator[str]:
         yield f"ball in: {row.value}"
     if row.do == "starts" and row.who.kind in SINGLE:
         yield "starts: player"
-    if row.do == "plays for" and row.target is not None and row.target.kind != "side with the ball":
-        yield "plays for: named"
-    if row.do in ("comes in", "goes out") and row.where is not None:
-        yield "to a place"
-    if row.do == "score" and row.after is not None and row.after.kind not in AFTER_PLAYED:
-        yield "within: act"
     if row.where is not None:
         yield f"where: {row.where.how}"
         if row.kind == "limit" and row.do != "move along":

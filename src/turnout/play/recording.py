@@ -6,7 +6,7 @@ import numpy as np
 
 EVENTS = (
     "start", "pass", "control", "cut out", "tackle", "out", "score", "change", "spill", "owner", "journey end", "stop",
-    "shot", "save", "block",
+    "shot", "save", "block", "points added", "header",
 )  # fmt: skip
 
 

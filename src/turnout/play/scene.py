@@ -8,10 +8,10 @@ import numpy as np
 from turnout.play.compile_rows import compile_limits, compile_passes, compile_rows
 from turnout.play.kernel import columns as c
 from turnout.play.knows import check_played
-from turnout.play.naming import Names
+from turnout.play.naming import Names, plays_for
 from turnout.practice.edges import stretches
 from turnout.practice.meaning import table
-from turnout.practice.model import Group
+from turnout.practice.model import Group, Place
 from turnout.practice.setup import Setup
 from turnout.practice.starts import attack_axis, starts
 from turnout.practice.table import Row
@@ -20,10 +20,12 @@ from turnout.problems import TurnoutError
 
 EDGE_STRIP_M = 1.0  # beside an edge player's line the ball is not out
 KEEPER_AREA_M, KEEPER_AREA_SHARE = 3.0, 0.2  # beside the posts; of the length of the pitch
+BEHIND_M = 3.0  # how deep the strip behind a place is; common practice, no source
 KINDS = {"circle": c.CIRCLE, "goal": c.LINE, "small goal": c.LINE, "gate": c.LINE}
+PLAYS_FOR = {"side without the ball": c.WITHOUT_BALL, "other side": c.WITHOUT_BALL, "side behind": c.SIDE_BEHIND}
 HOW = {
     c.E_RECEIVE: c.COME_THERE, c.E_RUN_IN: c.COME_THERE, c.E_PASS_INTO: c.COME_THERE, c.E_GOAL: c.SHOOT_THERE,
-    c.E_THROUGH: c.PLAY_THROUGH,
+    c.E_THROUGH: c.PLAY_THROUGH, c.E_RUN_THROUGH: c.COME_THERE, c.E_STOP_IN: c.COME_THERE,
 }  # fmt: skip
 
 
@@ -84,7 +86,7 @@ def scene_of(setup: Setup) -> Scene:
         F=compile_passes(names, rows),
         aim=_aims(names, rows),
         plans=np.ones((len(Z), 4)),
-        goals=_goals(T),
+        goals=_goals(T, Z),
         edges=edges,
         units=units,
         starts=_starts(setup, _moving(rows), units),
@@ -115,7 +117,29 @@ def _places(names: Names) -> np.ndarray:
         for _, place in names.setup.places
     ]  # fmt: skip
     rows += [_keeper_area(names.setup, group) for group in names.setup.practice.groups if group.keeper]
+    rows += [_beside(names, name, how) for name, how in names.beside]
     return np.array(rows, dtype=np.float64).reshape(-1, c.Z_COLUMNS)
+
+
+def _beside(names: Names, name: str, how: str) -> tuple[float, ...]:
+    """Anywhere outside a place, the line round it, or off the field behind it."""
+    place = names.setup.place(name)
+    if how == "behind":
+        return _behind(names.setup, place)
+    kind = KINDS.get(place.kind, c.RECTANGLE) + (c.OUTSIDE if how == "outside" else c.ROUND)
+    return (float(kind), place.x_m, place.y_m, place.across_m / 2, place.up_m / 2, place.height_m)
+
+
+def _behind(setup: Setup, place: Place) -> tuple[float, ...]:
+    """A strip off the field on the far side of a place, as wide as it."""
+    field = setup.field
+    dx, dy = (place.x_m - field.x_m) / field.across_m, (place.y_m - field.y_m) / field.up_m
+    half = BEHIND_M / 2
+    if abs(dx) > abs(dy):
+        edge = max(abs(place.x_m - field.x_m) + place.across_m / 2, field.across_m / 2) + half
+        return (c.RECTANGLE, field.x_m + float(np.sign(dx)) * edge, place.y_m, half, place.up_m / 2, 0.0)
+    edge = max(abs(place.y_m - field.y_m) + place.up_m / 2, field.up_m / 2) + half
+    return (c.RECTANGLE, place.x_m, field.y_m + (float(np.sign(dy)) or 1.0) * edge, place.across_m / 2, half, 0.0)
 
 
 def _keeper_area(setup: Setup, group: Group) -> tuple[float, ...]:
@@ -147,8 +171,8 @@ def _roles(names: Names, rows: tuple[Row, ...], L: np.ndarray) -> np.ndarray:
     R, keepers = np.zeros((len(names.keys), c.R_COLUMNS)), 0
     for role, group in enumerate(names.setup.practice.groups):
         R[role, c.R_SIDE] = names.side_index(group.side) if not group.waits else 3
+        _member(names, rows, R, role, group)
         R[role, c.R_WAITS] = R[role, c.R_FIXED] = float(group.waits)
-        R[role, c.R_NEUTRAL] = float(group.side in names.neutral)
         R[role, c.R_EDGE] = names.place(group.home.place) if group.home.on_edge else -1
         R[role, c.R_LOW], R[role, c.R_HIGH] = group.low, group.high
         R[role, c.R_HOME], R[role, c.R_FENCE] = names.place(group.home.place), float(group.home.fence)
@@ -160,6 +184,18 @@ def _roles(names: Names, rows: tuple[Row, ...], L: np.ndarray) -> np.ndarray:
         _movement(names, rows, R, role)
         _limits(names, L, R, role)
     return R
+
+
+def _member(names: Names, rows: tuple[Row, ...], R: np.ndarray, role: int, group: Group) -> None:
+    """Whom a role plays for where a sentence says so: a side named, or the one with, without the ball or behind."""
+    row = plays_for(rows, group)
+    target = row.target if row is not None else None
+    if target is None:
+        return
+    if target.side in names.sides:
+        R[role, c.R_SIDE] = names.side_index(str(target.side))
+    else:
+        R[role, c.R_NEUTRAL] = PLAYS_FOR.get(target.kind, c.WITH_BALL)
 
 
 def _movement(names: Names, rows: tuple[Row, ...], R: np.ndarray, role: int) -> None:
@@ -184,14 +220,20 @@ def _limits(names: Names, L: np.ndarray, R: np.ndarray, role: int) -> None:
     R[role, c.R_LIMIT_0 : c.R_LIMIT_0 + len(rows)] = rows
 
 
-def _goals(T: np.ndarray) -> np.ndarray:
+def _goals(T: np.ndarray, Z: np.ndarray) -> np.ndarray:
     """Places where a side scores: each with the side (-1: any) and how (by coming there, a shot, a pass through)."""
     found = {
         (int(row[c.ROW_PLACE]), int(row[c.ROW_WHO_SIDE]), HOW[int(row[c.ROW_WHEN])])
         for row in T[T[:, c.ROW_DO] == c.D_POINTS]
-        if int(row[c.ROW_WHEN]) in HOW and row[c.ROW_PLACE] >= 0
+        if int(row[c.ROW_WHEN]) in HOW and row[c.ROW_PLACE] >= 0 and _can_guard(Z, row)
     }
     return np.array(sorted(found), dtype=np.int64).reshape(-1, 3)
+
+
+def _can_guard(Z: np.ndarray, row: np.ndarray) -> bool:
+    """Whether there is a spot to guard: not for anywhere outside a place, nor a pass across an area."""
+    kind = Z[row[c.ROW_PLACE], c.Z_KIND]
+    return bool(kind < c.OUTSIDE and (row[c.ROW_WHEN] != c.E_THROUGH or kind == c.LINE))
 
 
 def _partner(names: Names, group: Group, inward: bool) -> int:

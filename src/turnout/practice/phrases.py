@@ -41,6 +41,7 @@ WHO = (
     who("side without the ball", "the side without the ball", "the side that does not own the ball"),
     who("other side", "the other side", "the side that is not the one in the When, else not the one with the ball"),
     who("side behind", "the side that is behind", "the side with fewer points; nobody while the points are level"),
+    who("their side", "their side", "the side of the players the sentence is about"),
     Entry(
         "who.side", "who", (("bare", "{side:side.noun}"), ("definite", "{side:side.definite}")),
         "every player of a side, or the one role of a side that has one role",
@@ -153,12 +154,12 @@ HOW = (
 )  # fmt: skip
 
 WHILE = (
-    Entry("while.has", "while", same("{who:who/side} <who: has | have> the ball", "bare"), "that side owns the ball"),
+    Entry("while.has", "while", same("{who:who/told} <who: has | have> the ball", "bare"), "that side owns the ball"),
     Entry("while.ball in", "while", same("the ball is {where:place.in}", "bare"), "the ball is in the place"),
     Entry(
         "while.behind",
         "while",
-        same("{who:who/side} <who: is | are> behind", "bare"),
+        same("{who:who/told} <who: is | are> behind", "bare"),
         "that side has fewer points than the other",
     ),
     Entry(
@@ -248,6 +249,7 @@ PLAYERS = frozenset({
 })  # fmt: skip
 CLASSES: dict[str, tuple[frozenset[str], str]] = {
     "side": (SIDES, "a side (“a side”, “the other side”, “the side with the ball” or its name)"),
+    "told": (SIDES | {"their side"}, "a side (“their side”, “the other side”, “the side with the ball” or its name)"),
     "lasting": (LASTING, "a role, a side or everyone: players a rule can hold all the time"),
     "scorer": (LASTING | {"a player"}, "a role, a side, a player or everyone"),
     "some": (frozenset({"side", "role", "side with the ball", "side without the ball", "side behind"}),

@@ -10,7 +10,7 @@ from turnout.practice.model import Source
 
 WhoKind = Literal[
     # sides, by name or by the moment
-    "a side", "side with the ball", "side without the ball", "other side", "side behind", "side",
+    "a side", "side with the ball", "side without the ball", "other side", "side behind", "their side", "side",
     # players of a role: of any or one side, of the side in the When, of the other side; so many of them
     "role", "its role", "other role", "some",
     "everyone", "nobody", "a player",

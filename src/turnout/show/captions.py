@@ -19,6 +19,8 @@ FIRST_TIME_S = 0.35  # a pass this soon after the ball arrived was played first 
 TUSSLE_S = 1.2  # tackles closer together than this are one fight for the ball
 LOOSE_TOUCH = 4.0  # the log's cause of a ball taken off a loose touch
 
+TOLD_PLAINLY = ("start", "score", "points added", "header")
+
 
 def captions(recording: Recording, setup: Setup, sides: Sequence[Side]) -> tuple[Caption, ...]:
     """The window told in order. sides: as the drawing shows them tonight."""
@@ -67,7 +69,7 @@ def _told(events: Sequence[PlayEvent], cast: Cast) -> Iterator[Caption]:
             last = _same_moment(events, index)
             yield _change(events[index : last + 1], cast)
             index = last
-        elif event.kind in ("start", "score") or (event.kind == "out" and not _in_flight(events, index)):
+        elif event.kind in TOLD_PLAINLY or (event.kind == "out" and not _in_flight(events, index)):
             yield _plain(event, cast)
         index += 1
 
@@ -227,6 +229,10 @@ def _plain(event: PlayEvent, cast: Cast) -> Caption:
     if event.kind == "out":
         return Caption(event.t_s, f"The ball goes out{' off ' + who if who else ''}.", kind="out")
     sentence = f" (sentence {event.other})" if event.other > 0 else ""
+    if event.kind == "header":
+        return Caption(event.t_s, f"{who} heads it.", kind="pass")
+    if event.kind == "points added":
+        return Caption(event.t_s, f"{cast.playing_side(event.side)} get {event.value:.0f}{sentence}.", kind="score")
     mates = next((team for team in cast.teams if event.player in team), ())
     scorers = listed([cast.label(player, event.t_s) for player in mates]) if mates else cast.playing_side(event.side)
     return Caption(event.t_s, f"{scorers} score {event.value:.0f}{sentence}.", kind="score")

@@ -6,10 +6,14 @@ from turnout.play.kernel.carrying import carry
 from turnout.play.kernel.chance import CHOOSE, noise, uniform
 from turnout.play.kernel.columns import *
 from turnout.play.kernel.compiling import kernel, kernel_inlined
+from turnout.play.kernel.counting import clears, pass_adds
+from turnout.play.kernel.deeds import keep_stake
 from turnout.play.kernel.ground import allowed, touch_limit
-from turnout.play.kernel.judging import pass_counts, pass_points
-from turnout.play.kernel.kicking import LOFT_RISE, arriving_mps, kick_strain, launch_mps, lofted_mps, turn_s
+from turnout.play.kernel.heading import head_stake
+from turnout.play.kernel.judging import actor_fits
+from turnout.play.kernel.kicking import LOFT_LANDS, LOFT_RISE, arriving_mps, kick_strain, launch_mps, lofted_mps, turn_s
 from turnout.play.kernel.lanes import danger, lane_margin, pressure_on, room_m, sheltered
+from turnout.play.kernel.paying import pass_points
 from turnout.play.kernel.seeing import believe
 from turnout.play.kernel.shooting import best_shot, chance_there
 from turnout.play.kernel.weights import *
@@ -17,6 +21,8 @@ from turnout.play.kernel.weights import *
 CONTROL_REACH_M = 1.25  # a receiver makes up about this much of a poor pass, free
 LEAD_S, LEAD_PER_M, LEAD_MOST_S = 0.08, 1.0 / 22.0, 0.5  # how far ahead of a runner the ball is played, free
 LOFT_FROM_M = 11.0  # nobody chips a shorter one, free
+HIGH_FROM_M, HIGH_AT_HIM = 6.0, 1.5  # a ball for a header comes down so much farther than one to the feet, free
+OVER_PAYS = 1.0  # how much less likely to arrive a pass over a place may be than one along the ground, free
 LOFT_SPREAD = 1.4  # a lofted ball lands so much less exactly, free
 AIM_MARGIN_M = 1.3
 GLANCE_S = 0.1
@@ -49,6 +55,8 @@ def choose(P, I, A, B, G, R, Z, L, T, F, W, aim, plans, seen, spots, runs, chanc
         if worth > best:
             best, best_j, best_x, best_y, best_v, lift = worth, j, ax, ay, speed, up
     shot, sx, sy = best_shot(P, I, A, B, G, R, Z, T, W, plans, spots, i, pressure, first_time)
+    if G[KEEPS] == 1:
+        shot -= W[K_SCORE] * keep_stake(I, B, G, T, i, team)
     shoots = shot > -1e8 and shot + doubt * noise(chance, CHOOSE * players + i) > best
     if shoots:
         best, best_j, best_x, best_y, best_v, lift = shot, -1, sx, sy, 0.92 * A[i, KICK_TOP], 0.0
@@ -146,21 +154,66 @@ def pass_worth(P, I, A, B, G, R, Z, L, T, F, W, aim, plans, seen, spots, runs, i
             lift = speed * LOFT_RISE
             if speed > 0.9 * A[i, KICK_TOP]:
                 return -2.0, ax, ay, speed, lift
+    over = 0
+    if G[OVERS] == 1:
+        lands = LOFT_LANDS
+        over = clears(Z, over_places(I, T, F, i, team), x, y, x + lands * dx, y + lands * dy)
+        if over != 0 and lift == 0.0 and not first_time:
+            wide = spread * LOFT_SPREAD
+            air = W[K_LOFT] / (1.0 + math.exp(-(room - 2.2) / 0.7)) / (1.0 + wide * wide * wide)
+            if air * (1.0 + OVER_PAYS) > chance_ok and lofted_mps(gap, W) <= 0.9 * A[i, KICK_TOP]:
+                chance_ok, speed = air, lofted_mps(gap, W)
+                lift = speed * LOFT_RISE
+        if lift == 0.0:
+            over = 0
+    stake = 0.0
+    if G[HEADS] == 1 and gap > HIGH_FROM_M and not first_time and G[FREE] == 0:
+        stake = head_stake(I, Z, T, i, team, ax, ay)
+        high = lofted_mps(HIGH_AT_HIM * gap, W)
+        air = W[K_LOFT] / (1.0 + math.exp(-(room - 1.0) / 0.7))
+        if stake > 0.0 and air * (1.0 + W[K_SCORE] * stake) > chance_ok and high < 0.9 * A[i, KICK_TOP]:
+            chance_ok, speed, lift = air, high, high * LOFT_RISE
+        else:
+            stake = 0.0
     chance_ok *= 1.0 - W[K_CLOSED] * max(0.0, 1.0 - room / CLOSED_M)
     gain = W[K_OPEN] * min(room, ROOM_M) + W[K_SWITCH] * max(0.0, room - ROOM_M)
-    gain += W[K_SCORE] * pass_points(I, B, G, Z, L, T, F, plans, runs, team, i, j, ax, ay)
-    if pass_counts(I, F, i, j):
-        gain += W[K_COUNTS]
+    gain += W[K_SCORE] * stake
+    adds = 1 if F.shape[0] == 0 else pass_adds(I, B, G, Z, F, i, j, x, y, ax, ay, over)
+    played_first = first_time or G[TOUCHES] == 0
+    gain += W[K_SCORE] * pass_points(
+        P, I, B, G, R, Z, L, T, plans, runs, team, i, j, ax, ay, adds, played_first, over)  # fmt: skip
+    if adds > 0:
+        gain += W[K_COUNTS] * adds
     if aim[team, 0] != 0.0 or aim[team, 1] != 0.0:
         gain += W[K_PROGRESS] * (dx * aim[team, 0] + dy * aim[team, 1]) / B[SQ] * 1.4
         if W[K_ASSIST] > 0.0:
-            gain += W[K_ASSIST] * chance_there(I, A, R, Z, T, W, plans, spots, i, j, ax, ay)
+            gain += W[K_ASSIST] * chance_there(P, I, A, B, G, R, Z, T, W, plans, spots, i, j, ax, ay)
     if j == G[PASSER]:
         gain -= W[K_BACK]
     wait = turn_s(P, i, ax, ay)
     loss = W[K_LOSS] * (1.0 + W[K_DANGER] * B[DANGER])
+    if G[KEEPS] == 1:
+        loss *= 1.0 + W[K_SCORE] * keep_stake(I, B, G, T, i, team)
     if G[FREE] == 1:  # nobody hurries a free pass: safe first
         loss *= FREE_LOSS
         speed = max(FREE_LEAST_MPS, FREE_GENTLE * speed)
     worth = chance_ok * (1.0 + gain) - (1.0 - chance_ok) * loss - wait * (0.25 + pressure)
     return worth, ax, ay, speed, lift
+
+
+@kernel
+def over_places(I, T, F, i, team):
+    """Bits of the places it pays this player to play over."""
+    places = 0
+    for row in range(T.shape[0]):
+        if (
+            T[row, ROW_WHEN] == E_OVER
+            and T[row, ROW_VALUE] > 0
+            and (T[row, ROW_DO] == D_POINTS or T[row, ROW_DO] == D_MARK)
+        ):
+            if actor_fits(I, T, row, i, team):
+                places |= 1 << T[row, ROW_PLACE]
+    for row in range(F.shape[0]):
+        if F[row, F_KIND] == PASS_OVER and F[row, F_ADDS] != 0:
+            places |= 1 << F[row, F_PLACE]
+    return places

@@ -66,7 +66,15 @@ PRESS_X, PRESS_Y = 37, 38              # m: where a flying pass is going to be r
 STOP_X, STOP_Y = 39, 40                # m: where the ball is to be brought back in; 1e9: where it is
 T_SHAPED = 41                          # s: the holder has shaped to pass since
 DANGER = 42                            # how near the holder is to a goal against his side, 0 to 1
-B_SIZE = 43
+# acts
+T_SCORED = 60                          # s: last score or start
+KICK_X, KICK_Y = 61, 62                # m: where the ball was last kicked from
+LINK_X, LINK_Y = 63, 64                # m: where the last pass that arrived was played from
+POINTS_0 = 65                          # points of each of two sides
+T_CALLED = 67                          # s: the coach calls next
+WAS_BX, WAS_BY, WAS_HELD = 68, 69, 70  # m, s: the ball a step ago, and since when it was held
+B_SIZE = 71
+MARK_0 = B_SIZE                        # s: from here on, when each mark was last set, for each of two sides
 
 # G: moment, int (players by number, -1 for nobody)
 HOLDER, LAST, LAST_TEAM, PASSER, TARGET, PHASE = 0, 1, 2, 3, 4, 5
@@ -82,7 +90,22 @@ LAST_GATE, LAST_MAN = 40, 41           # gate last played through; defender betw
 THROUGH, PRESSED = 42, 43              # gate the flying pass has gone through, -1 none; 1: it was played under pressure
 UNIT = 44                              # which ball it is
 NEXT_GATE = 45                         # several balls: the gate these players make for, nobody else's; -1 none
-G_SIZE = 46
+# acts
+RULED = 60                             # 1: sentences say which scores count and how much
+LINK_FROM, LINK_TO = 61, 62            # of the last pass that arrived, while nobody else has had the ball; -1 none
+RUN_BEFORE, PASSES_BEFORE = 63, 64     # the run and the passes before the pass that has just arrived
+KICK_FIRST = 65                        # 1: the ball was kicked with the first touch
+OVERS, FLOWN, LANDED = 66, 67, 68      # 1: passes over places matter; bits of places flown over, come down in
+OVER_PLACES = 70                       # places a pass over pays, a bit each
+FIRST_PAYS = 71                        # 1: scoring with the first touch matters
+BACKS = 69                             # 1: passes back and one-twos matter
+DEEDS = 72                             # 1: carrying through, stopping, moving and keeping the ball matter
+CAME_IN, RESTED = 73, 74               # side he carried it in at, 3 bits a place; places he stopped it in
+KEEPS = 75                             # 1: keeping the ball pays
+TURNCOATS = 76                         # 1: some play for a side that is not simply the one with the ball
+HEADS, KICK_HEAD = 78, 79              # 1: heading matters; 1: the ball was last headed
+COMING_IN = 77                         # 1: the ball starts off the field and has not come in yet
+G_SIZE = 80
 PLAY, DEAD = 0, 1
 
 # R: roles, float (roles, R_COLUMNS)
@@ -96,6 +119,7 @@ R_IN, R_OUT = 12, 13                   # role taken on coming in, on going out; 
 R_LIMITS, R_LIMIT_0, R_LIMIT_MOST = 14, 15, 7  # how many stay-in and stay-out rows there are for the role; which
 R_KEEPS = 22                           # place row of the goal the role keeps, -1 none; home is then the goal's area
 R_WAITS = 23                           # 1: waits in a line outside the field
+WITH_BALL, WITHOUT_BALL, SIDE_BEHIND = 1.0, 2.0, 3.0  # acts: of R_NEUTRAL, whom such a role plays for
 R_COLUMNS = 24
 # goals: places where a side scores, int (goals, 3): place, side or -1, how
 GOAL_PLACE, GOAL_SIDE, GOAL_HOW = 0, 1, 2
@@ -105,38 +129,63 @@ COME_THERE, SHOOT_THERE, PLAY_THROUGH = 0, 1, 2
 Z_KIND, Z_X, Z_Y, Z_HX, Z_HY, Z_HIGH = 0, 1, 2, 3, 4, 5
 Z_COLUMNS = 6
 RECTANGLE, CIRCLE, LINE = 0, 1, 2
+OUTSIDE, ROUND = 10, 20                # acts: added to a kind: anywhere but inside it; the line round it
 
 # L: limits on roles, int (limits, L_COLUMNS): a bit per role; what; place; while; until
 L_ROLES, L_WHAT, L_PLACE, L_WHILE, L_WHILE_SIDE, L_WHILE_PLACE = 0, 1, 2, 3, 4, 5
 L_UNTIL, L_UNTIL_PLACE, L_UNTIL_VALUE, L_LIFTED, L_VALUE = 6, 7, 8, 9, 10
 L_COLUMNS = 11
+# acts
+L_NOW, L_PLACES, L_THOSE, L_WHOSE = 12, 13, 14, 15  # a bit for each side it binds now; places, roles; 1: other side
+L_COLUMNS = 16
 STAY_IN, STAY_OUT, NO_TACKLE, TOUCH_LIMIT, NO_REPEAT = 0, 1, 2, 3, 4
 ALWAYS, WHILE_WITH, WHILE_WITHOUT, WHILE_SIDE, WHILE_BALL_IN = 0, 1, 2, 3, 4
+WHILE_BEHIND, WHILE_THERE, WHILE_BEHIND_HAS = 20, 21, 22  # acts
 UNTIL_NONE, UNTIL_BALL_ENTERS, UNTIL_SECONDS, UNTIL_TOUCHES = 0, 1, 2, 3
+UNTIL_MARK = 20                        # acts
 
 # T: when/then rows, int (rows, ROW_COLUMNS)
 ROW_WHEN, ROW_WHO_SIDE, ROW_WHO_ROLES, ROW_PLACE, ROW_COUNT, ROW_TO_ROLES, ROW_DO = 0, 1, 2, 3, 4, 5, 6
 ROW_A, ROW_A_SIDE, ROW_A_ROLES, ROW_A_WHOSE, ROW_B, ROW_B_SIDE, ROW_B_ROLES, ROW_B_WHOSE = 7, 8, 9, 10, 11, 12, 13, 14
 ROW_WHERE, ROW_EDGE, ROW_VALUE, ROW_SENTENCE, ROW_EVERY_MS, ROW_FIRST = 15, 16, 17, 18, 19, 20
 ROW_AFTER, ROW_WITHIN_MS = 21, 22       # only within so long of: 0 nothing, 1 winning the ball, 2 a start
-ROW_COLUMNS = 23
+# acts
+ROW_MARK, ROW_BOTH = 23, 24             # mark the row waits for, -1 none; 1: the one it sets is set for both sides
+ROW_PLACES = 25                         # places, a bit each
+ROW_HOW, ROW_WHILE, ROW_WHILE_SIDE = 26, 27, 28
+ROW_BEHIND = 29                         # 1: only by the side that is behind
+ROW_A_COUNT = 30                        # how many of the first who, 0 all
+ROW_SETS, ROW_MEMORY = 31, 32           # mark the row sets; where a deed that takes time keeps what it knows
+ROW_COLUMNS = 33
 # events
 E_PASS, E_WIN, E_WIN_PASS, E_LOSE, E_SCORE, E_OUT, E_RECEIVE, E_RUN_IN, E_ROW, E_CLOCK, E_TOUCHES, E_START = (
     0, 1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11)
 E_PASSES, E_PASS_INTO, E_TACKLE, E_ENTER, E_BALL_ENTERS, E_BALL_LEAVES, E_SECONDS = 12, 13, 14, 15, 16, 17, 18
 E_GOAL, E_THROUGH, E_SHOOT = 19, 20, 21
+# acts
+E_OVER, E_BACK, E_ONE_TWO, E_RUN_THROUGH, E_STOP_IN, E_MOVE, E_KEEP, E_CONCEDE, E_HEAD, E_LEAVE = (
+    40, 41, 42, 43, 44, 45, 46, 47, 48, 49)
+E_WITHOUT, E_TURN_STARTS, E_TURN_ENDS, E_CALL = 50, 51, 52, 53
 E_NONE = -1                            # no event: a row the kernel looks up by itself (who starts)
 # what rows do
 D_POINTS, D_EXCHANGE, D_CHANGE_OVER, D_IN, D_OUT, D_ROTATE, D_STARTS = 0, 1, 2, 3, 4, 5, 6
+# acts: points added, a mark set, and what scores count: worth so much, after an event, made in a way, while it holds
+D_ADD, D_MARK, D_COUNTS, D_AFTER, D_HOW, D_WHEN = 20, 21, 22, 23, 24, 25
+MADE_FIRST, MADE_HEAD, MADE_INSIDE, MADE_OUTSIDE, MADE_WITHIN, MADE_PASS_BY, MADE_PASS_FROM = 1, 2, 3, 4, 5, 6, 7
 # who in rows
 W_NONE, W_ACTOR_SIDE, W_OTHER_SIDE, W_SIDE, W_ROLE, W_PASSER, W_RECEIVER, W_WINNER, W_LOSER, W_NEAREST, W_FARTHEST = (
     0, 1, 2, 3, 4, 5, 6, 7, 8, 9, 10)
 W_SCORER, W_LAST, W_NEXT_GROUP, W_EVERYONE = 11, 12, 13, 14
+W_BEHIND, W_THERE, W_OTHER_ROLE, W_SOME, W_WAITED, W_ITS_ROLE = 30, 31, 32, 33, 34, 35  # acts
 
 # plans: how much a side leans to a scoring place, float (places, 4): attack of side 0, 1, guard of side 0, 1; 1 plain
 GUARD_0 = 2
 # units: one ball and its players, int (balls, 2): first player, one past the last
-# F: passes that count in a run, int (filters, 2): from roles, to roles (a bit per role); no rows: all count
+# F: passes in a run, int (filters, F_COLUMNS): from and to roles (a bit per role), kind, place, what such a pass adds
+# to the run; -1: only such passes count. No rows: every pass adds 1
+F_FROM, F_TO, F_KIND, F_PLACE, F_ADDS = 0, 1, 2, 3, 4
+F_COLUMNS = 5
+ANY_PASS, PASS_INTO, PASS_THROUGH, PASS_OVER, PASS_BACK = 0, 1, 2, 3, 4
 # edges: slots round edges, float (slots, 3): place, share of the way round, half span
 SLOT_PLACE, SLOT_AT, SLOT_SPAN = 0, 1, 2
 # sums per player S (players, S_COLUMNS)
@@ -173,4 +222,5 @@ LOG_T, LOG_KIND, LOG_PLAYER, LOG_OTHER, LOG_SIDE, LOG_X, LOG_Y, LOG_VALUE = 0, 1
 LOG_START, LOG_PASS, LOG_CONTROL, LOG_CUT_OUT, LOG_TACKLE, LOG_OUT = 0, 1, 2, 3, 4, 5
 LOG_SCORE, LOG_CHANGE, LOG_SPILL, LOG_OWNER, LOG_HOME, LOG_STOP = 6, 7, 8, 9, 10, 11
 LOG_SHOT, LOG_SAVE, LOG_BLOCK = 12, 13, 14
+LOG_ADDED, LOG_HEADER = 15, 16          # acts: points added by a change; a ball headed
 # fmt: on

@@ -26,6 +26,8 @@ def pick_gate(I, G, Z, L, T, i, team, x, y, taken):
         if T[row, ROW_WHEN] != E_THROUGH or T[row, ROW_DO] != D_POINTS or not actor_fits(I, T, row, i, team):
             continue
         place = T[row, ROW_PLACE]
+        if Z[place, Z_KIND] != LINE:
+            continue
         if used_before(G, Z, L, place):
             continue
         gap = (Z[place, Z_X] - x) ** 2 + (Z[place, Z_Y] - y) ** 2

@@ -7,6 +7,20 @@ from turnout.play.kernel.compiling import kernel, kernel_inlined
 
 EDGE_OUT_M = 0.5
 EDGE_STEP_M = 2.0
+EDGE_WIDE_M = 1.0  # what is done on the edge is done within so much outside it
+
+
+@kernel
+def beside(Z, place, dx, dy, grow):
+    """Whether a point so far from a place's middle is outside it, or on the line round it, as its kind says."""
+    ring = Z[place, Z_KIND] >= ROUND
+    hx, hy = Z[place, Z_HX] - grow, Z[place, Z_HY] - grow
+    if Z[place, Z_KIND] == OUTSIDE + CIRCLE or Z[place, Z_KIND] == ROUND + CIRCLE:
+        far = math.sqrt(dx * dx + dy * dy)
+        return far > hx and (not ring or far <= hx + 2.0 * grow + EDGE_WIDE_M)
+    out = abs(dx) > hx or abs(dy) > hy
+    wide = 2.0 * grow + EDGE_WIDE_M
+    return out and (not ring or (abs(dx) <= hx + wide and abs(dy) <= hy + wide))
 
 
 @kernel_inlined
@@ -14,6 +28,8 @@ def inside(Z, place, x, y, grow):
     """Whether (x, y) lies in a place grown by `grow` metres."""
     dx = x - Z[place, Z_X]
     dy = y - Z[place, Z_Y]
+    if Z[place, Z_KIND] >= OUTSIDE:
+        return beside(Z, place, dx, dy, grow)
     if Z[place, Z_KIND] == 1:
         radius = Z[place, Z_HX] + grow
         return dx * dx + dy * dy <= radius * radius
@@ -23,6 +39,8 @@ def inside(Z, place, x, y, grow):
 @kernel_inlined
 def into(Z, place, x, y, margin):
     """The point of a place nearest to (x, y), at least `margin` inside where there is room."""
+    if Z[place, Z_KIND] >= OUTSIDE:
+        return into_beside(Z, place, x, y, margin)
     cx, cy = Z[place, Z_X], Z[place, Z_Y]
     hx, hy = max(0.0, Z[place, Z_HX] - margin), max(0.0, Z[place, Z_HY] - margin)
     dx, dy = x - cx, y - cy
@@ -32,6 +50,27 @@ def into(Z, place, x, y, margin):
             dx, dy = dx * hx / far, dy * hx / far
         return cx + dx, cy + dy
     return cx + min(hx, max(-hx, dx)), cy + min(hy, max(-hy, dy))
+
+
+@kernel
+def into_beside(Z, place, x, y, margin):
+    """The nearest point outside a place, or on the line round it."""
+    dx, dy = x - Z[place, Z_X], y - Z[place, Z_Y]
+    hx, hy = Z[place, Z_HX], Z[place, Z_HY]
+    ring = Z[place, Z_KIND] >= ROUND
+    off = 0.5 * EDGE_WIDE_M if ring else margin
+    if Z[place, Z_KIND] == OUTSIDE + CIRCLE or Z[place, Z_KIND] == ROUND + CIRCLE:
+        far = max(1e-6, math.sqrt(dx * dx + dy * dy))
+        if far > hx + off and not ring:
+            return x, y
+        return Z[place, Z_X] + dx * (hx + off) / far, Z[place, Z_Y] + dy * (hx + off) / far
+    if abs(dx) > hx or abs(dy) > hy:
+        if not ring:
+            return x, y
+        return (Z[place, Z_X] + min(hx + off, max(-hx - off, dx)), Z[place, Z_Y] + min(hy + off, max(-hy - off, dy)))
+    if hx - abs(dx) < hy - abs(dy):
+        return Z[place, Z_X] + (hx + off if dx > 0.0 else -hx - off), y
+    return x, Z[place, Z_Y] + (hy + off if dy > 0.0 else -hy - off)
 
 
 @kernel
@@ -128,6 +167,8 @@ def limit_holds(L, R, B, Z, row, role, ball_team):
         return L[row, L_WHILE_SIDE] == ball_team
     if when == WHILE_BALL_IN:
         return inside(Z, L[row, L_WHILE_PLACE], B[BX], B[BY], 0.0)
+    if when >= WHILE_BEHIND:
+        return (L[row, L_NOW] >> min(side, 1)) & 1 == 1
     return False
 
 
@@ -195,3 +236,14 @@ def used_before(G, Z, L, place):
         if L[row, L_WHAT] == NO_REPEAT and (L[row, L_PLACE] < 0 or L[row, L_PLACE] == place):
             return True
     return False
+
+
+@kernel
+def out_of_bits_m(Z, places, x, y):
+    """Metres from (x, y) to the nearest of these places (a bit each); 0 inside one."""
+    best = 1e9
+    for place in range(Z.shape[0]):
+        if (places >> place) & 1 == 1:
+            to_x, to_y = into(Z, place, x, y, 0.0)
+            best = min(best, math.sqrt((to_x - x) ** 2 + (to_y - y) ** 2))
+    return best

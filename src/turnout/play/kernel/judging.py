@@ -4,9 +4,9 @@ import math
 
 from turnout.play.kernel.columns import *
 from turnout.play.kernel.compiling import kernel, kernel_inlined
-from turnout.play.kernel.ground import crossed, edge_share, inside, used_before
-
-WASTED = 2.0  # points; a pair nobody takes the ball from waits with a pass that goes through no gate, free
+from turnout.play.kernel.counting import behind, ruled_worth, set_mark
+from turnout.play.kernel.ground import edge_share
+from turnout.play.kernel.sides import GROUPS, change_coats, longest_of, players_in, role_at, team_of
 
 
 @kernel
@@ -26,101 +26,115 @@ def note(LOG, G, B, kind, player, other, side, value):
 
 
 @kernel
-def pass_counts(I, F, i, j):
-    """Whether a pass from i to j counts in a run."""
-    if F.shape[0] == 0:
-        return True
-    for row in range(F.shape[0]):
-        if (F[row, 0] >> I[i, ROLE]) & 1 == 1 and (F[row, 1] >> I[j, ROLE]) & 1 == 1:
-            return True
-    return False
-
-
-@kernel_inlined
 def actor_fits(I, T, row, player, team):
     """Whether a row's 'who' covers this player of this team."""
-    side, roles = T[row, ROW_WHO_SIDE], T[row, ROW_WHO_ROLES]
-    return (side < 0 or side == team) and (roles == 0 or (roles >> I[player, ROLE]) & 1 == 1)
+    return role_fits(T, row, I[player, ROLE], team)
 
 
 @kernel_inlined
-def pass_points(I, B, G, Z, L, T, F, plans, runs, team, i, j, x, y):
-    """Points a pass from i received by j at (x, y) would bring at once, leaning to the places the side attacks most."""
-    points = 0.0
-    for row in range(T.shape[0]):
-        if T[row, ROW_DO] != D_POINTS or T[row, ROW_VALUE] <= 0:
-            continue
-        when, value = T[row, ROW_WHEN], T[row, ROW_VALUE]
-        if when == E_ROW:
-            if runs[team] + 1 >= T[row, ROW_COUNT] and actor_fits(I, T, row, j, team) and pass_counts(I, F, i, j):
-                points += value
-        elif when == E_RECEIVE:
-            if actor_fits(I, T, row, j, team) and inside(Z, T[row, ROW_PLACE], x, y, -0.3):
-                points += value * plans[T[row, ROW_PLACE], team]
-        elif when == E_THROUGH:
-            place = T[row, ROW_PLACE]
-            if actor_fits(I, T, row, i, team) and crossed(Z, place, B[BX], B[BY], x, y) >= 0.0:
-                points += 0.0 if used_before(G, Z, L, place) else value * plans[place, team]
-        elif (
-            when == E_PASS
-            and actor_fits(I, T, row, i, team)
-            and (T[row, ROW_TO_ROLES] == 0 or (T[row, ROW_TO_ROLES] >> I[j, ROLE]) & 1 == 1)
-        ):
-            points += value
-    if points == 0.0 and G[NEXT_GATE] >= 0:
-        return -WASTED
-    return points
+def role_fits(T, row, role, team):
+    """Whether a row's 'who' covers a role of this team."""
+    side, roles = T[row, ROW_WHO_SIDE], T[row, ROW_WHO_ROLES]
+    return (side < 0 or side == team) and (roles == 0 or (roles >> role) & 1 == 1)
 
 
 @kernel
 def happens(P, I, B, G, R, Z, T, edges, E, V, H, Q, runs, LOG, event, player, team, place, count):
     """Something happened: book points first, then changes left to right, then say whether play stops and for whom."""
     scored = False
+    if team > 1:  # whoever has just gone off the field does nothing any more
+        return scored
+    acting = I[max(player, 0), ROLE]  # roles as they were: an exchange before may have taken them away
+    received = I[max(G[WAS_RECEIVER], 0), ROLE]
     for row in range(T.shape[0]):
-        if T[row, ROW_WHEN] != event or not actor_fits(I, T, row, max(player, 0), team):
+        if T[row, ROW_WHEN] != event or not role_fits(T, row, acting, team):
             continue
         if T[row, ROW_PLACE] != place or not in_time(B, T, row, team):
             continue
-        if (event == E_ROW or event == E_PASSES) and count % T[row, ROW_COUNT] != 0:
-            continue
+        if event == E_ROW or event == E_PASSES:
+            before = G[RUN_BEFORE] if event == E_ROW else G[PASSES_BEFORE]
+            if count // T[row, ROW_COUNT] == before // T[row, ROW_COUNT]:
+                continue
         if event >= E_TOUCHES and T[row, ROW_COUNT] > 0 and event != E_PASSES and T[row, ROW_COUNT] != count:
             continue
         if (
             event == E_PASS
             and T[row, ROW_TO_ROLES] != 0
-            and ((T[row, ROW_TO_ROLES] >> I[G[WAS_RECEIVER], ROLE]) & 1 == 0)
+            and ((T[row, ROW_TO_ROLES] >> received) & 1 == 0)
         ):
             continue
         if T[row, ROW_DO] == D_POINTS:
-            book(B, G, T, V, LOG, row, player, team)
-            scored = True
+            worth = worth_now(P, I, B, G, R, Z, T, row, event, team)
+            if worth > 0:
+                book(B, G, T, V, LOG, row, player, team, worth)
+                scored = True
+        elif T[row, ROW_DO] == D_MARK:
+            set_mark(B, T, row, team)
+        elif T[row, ROW_DO] == D_ADD:
+            add_points(B, G, T, V, LOG, row, team)
         elif T[row, ROW_DO] == D_STARTS:
             G[WANT_STOP] = 1
             G[STOP_TEAM] = side_of(G, T, row, team)
             G[STOP_ROW] = row
         else:
             change(P, I, B, G, R, Z, T, edges, Q, LOG, row, team)
+    if G[TURNCOATS] == 1:
+        change_coats(I, B, G, R)
     return scored
 
 
 @kernel
 def in_time(B, T, row, team):
-    """Whether a row's 'within S seconds of' holds: since the side won the ball, or since the start."""
+    """Whether a row's 'within S seconds of' holds, and its side is behind where it must be: since the side won the
+    ball, since the start, or since it did what a mark stands for."""
+    if T[row, ROW_BEHIND] == 1 and not behind(B, team):
+        return False
     if T[row, ROW_AFTER] == 0:
         return True
     since = B[T_WON_0 + team] if T[row, ROW_AFTER] == 1 else B[T_STARTED]
+    if T[row, ROW_AFTER] == 3:
+        since = B[MARK_0 + 2 * T[row, ROW_MARK] + team]
     return (B[NOW] - since) * 1000.0 <= T[row, ROW_WITHIN_MS]
 
 
 @kernel
-def book(B, G, T, V, LOG, row, player, team):
+def worth_now(P, I, B, G, R, Z, T, row, event, team):
+    """What a score counts as it is made: acts of a passer and shots from where he kicked, all others from here."""
+    if G[RULED] != 1:
+        return T[row, ROW_VALUE]
+    kicked = event == E_GOAL or event == E_THROUGH or event == E_PASS or event == E_PASS_INTO
+    kicked = kicked or event == E_OVER or event == E_BACK
+    x, y = (B[KICK_X], B[KICK_Y]) if kicked else (B[BX], B[BY])
+    first = G[KICK_FIRST] == 1 if kicked else G[TOUCHES] <= 1
+    return ruled_worth(P, I, B, G, R, Z, T, row, team, x, y, first, G[LINK_FROM], B[LINK_X], B[LINK_Y])
+
+
+@kernel
+def book(B, G, T, V, LOG, row, player, team, worth):
     """Give a side its points, and count the possession a success if the first scoring sentence made them."""
     V[team, V_SCORES] += 1
-    V[team, V_POINTS] += T[row, ROW_VALUE]
+    V[team, V_POINTS] += worth
+    B[POINTS_0 + team] += worth
+    B[T_SCORED] = B[NOW]
     if T[row, ROW_FIRST] == 1 and G[POSSESSION] == team:
         V[team, V_SUCCESS] += 1
     G[WAS_SCORER] = player
-    note(LOG, G, B, LOG_SCORE, player, T[row, ROW_SENTENCE], team, T[row, ROW_VALUE])
+    note(LOG, G, B, LOG_SCORE, player, T[row, ROW_SENTENCE], team, worth)
+
+
+@kernel
+def add_points(B, G, T, V, LOG, row, team):
+    """A change gives a side points; nobody scores."""
+    side = team
+    if T[row, ROW_A] == W_BEHIND:
+        side = 0 if behind(B, 0) else 1
+        if not behind(B, side):
+            return
+    else:
+        side = side_of(G, T, row, team)
+    V[side, V_POINTS] += T[row, ROW_VALUE]
+    B[POINTS_0 + side] += T[row, ROW_VALUE]
+    note(LOG, G, B, LOG_ADDED, -1, T[row, ROW_SENTENCE], side, T[row, ROW_VALUE])
 
 
 @kernel
@@ -142,15 +156,30 @@ def change(P, I, B, G, R, Z, T, edges, Q, LOG, row, team):
         first = one(P, I, B, G, R, T[row, ROW_A], T[row, ROW_A_ROLES], T[row, ROW_A_WHOSE], team)
         second = one(P, I, B, G, R, T[row, ROW_B], T[row, ROW_B_ROLES], T[row, ROW_B_WHOSE], team)
         if first >= 0 and second >= 0 and first != second:
-            swap(P, I, B, G, R, Z, LOG, first, second)
+            swap(P, I, B, G, R, Z, T, LOG, first, second)
     elif what == D_IN or what == D_OUT:
-        who = one(P, I, B, G, R, T[row, ROW_A], T[row, ROW_A_ROLES], T[row, ROW_A_WHOSE], team)
-        if who >= 0:
-            take_role(P, I, B, G, R, Z, edges, Q, LOG, who, int(R[I[who, ROLE], R_IN if what == D_IN else R_OUT]))
+        come_or_go(P, I, B, G, R, Z, T, edges, Q, LOG, row, team)
     elif what == D_CHANGE_OVER:
         change_over(P, I, B, G, R, Z, T, LOG, row, team)
     elif what == D_ROTATE:
         rotate(P, I, B, G, R, Z, T, LOG, row)
+
+
+@kernel
+def come_or_go(P, I, B, G, R, Z, T, edges, Q, LOG, row, team):
+    """One player, so many or all of a group take the role inside, outside, or at home in the place named."""
+    several = T[row, ROW_A] in GROUPS
+    for _ in range(max(1, T[row, ROW_A_COUNT]) if T[row, ROW_A] == W_SOME else P.shape[0] if several else 1):
+        who = one(P, I, B, G, R, T[row, ROW_A], T[row, ROW_A_ROLES], T[row, ROW_A_WHOSE], team)
+        if who < 0:
+            return
+        role = int(R[I[who, ROLE], R_IN if T[row, ROW_DO] == D_IN else R_OUT])
+        if T[row, ROW_WHERE] >= 0:
+            role = role_at(R, I[who, ROLE], T[row, ROW_WHERE], T[row, ROW_EDGE] == 1)
+        if several and (P[who, SINCE_ROLE] >= B[NOW] or role == I[who, ROLE]):
+            return
+        if not take_role(P, I, B, G, R, Z, T, edges, Q, LOG, who, role):
+            return
 
 
 @kernel
@@ -168,8 +197,10 @@ def one(P, I, B, G, R, kind, roles, whose, team):
         return G[WAS_SCORER]
     if kind == W_LAST:
         return G[LAST]
+    if kind == W_THERE:
+        return G[HOLDER]
     if kind != W_NEAREST and kind != W_FARTHEST:
-        return -1
+        return longest_of(P, I, B, R, kind, roles, team)
     side = team if whose == 0 else 1 - team
     best, found = 1e18, -1
     for j in range(P.shape[0]):
@@ -184,60 +215,45 @@ def one(P, I, B, G, R, kind, roles, whose, team):
 
 
 @kernel
-def players_in(I, role):
-    """How many players are in a role."""
-    number = 0
-    for j in range(I.shape[0]):
-        if I[j, ROLE] == role:
-            number += 1
-    return number
-
-
-@kernel_inlined
-def team_of(G, R, role):
-    """The side a role plays for at this moment; those who wait play for nobody."""
-    if R[role, R_WAITS] == 1.0:
-        return OUT_OF_PLAY
-    return G[BALL_TEAM] if R[role, R_NEUTRAL] == 1.0 else int(R[role, R_SIDE])
-
-
-@kernel
-def set_role(P, I, B, G, R, Z, LOG, player, role, slot, at, span):
+def set_role(P, I, B, G, R, Z, T, LOG, player, role, slot, at, span):
     """Put a player into a role; he is out of play until he is where it belongs."""
     I[player, ROLE] = role
     I[player, SLOT] = slot
     P[player, EDGE_AT], P[player, EDGE_SPAN] = at, span
     P[player, SINCE_ROLE] = B[NOW]
     P[player, T_DECIDE] = B[NOW]
-    I[player, TEAM] = team_of(G, R, role)
+    I[player, TEAM] = team_of(B, G, R, role)
     I[player, JOURNEY] = 0 if player == G[HOLDER] else 1
     note(LOG, G, B, LOG_CHANGE, player, -1, I[player, TEAM], role)
+    if player == G[HOLDER] and I[player, TEAM] == OUT_OF_PLAY:  # he goes off with the ball at his feet: his side starts
+        stop_for_all(G, T)
 
 
 @kernel
-def swap(P, I, B, G, R, Z, LOG, first, second):
+def swap(P, I, B, G, R, Z, T, LOG, first, second):
     """Two players change roles, places and sides."""
     role, slot, at, span = I[first, ROLE], I[first, SLOT], P[first, EDGE_AT], P[first, EDGE_SPAN]
     other, other_slot = I[second, ROLE], I[second, SLOT]
     other_at, other_span = P[second, EDGE_AT], P[second, EDGE_SPAN]
-    set_role(P, I, B, G, R, Z, LOG, first, other, other_slot, other_at, other_span)
-    set_role(P, I, B, G, R, Z, LOG, second, role, slot, at, span)
-    if G[HOLDER] >= 0:
+    set_role(P, I, B, G, R, Z, T, LOG, first, other, other_slot, other_at, other_span)
+    set_role(P, I, B, G, R, Z, T, LOG, second, role, slot, at, span)
+    if G[HOLDER] >= 0 and I[G[HOLDER], TEAM] != OUT_OF_PLAY:
         G[BALL_TEAM] = I[G[HOLDER], TEAM]
 
 
 @kernel
-def take_role(P, I, B, G, R, Z, edges, Q, LOG, player, role):
-    """One player takes a role, unless that would take a role out of its range: then this change alone is skipped."""
+def take_role(P, I, B, G, R, Z, T, edges, Q, LOG, player, role):
+    """One player takes a role; a change that would take a role out of its range is skipped, alone (False)."""
     old = I[player, ROLE]
     if role < 0 or players_in(I, role) + 1 > R[role, R_HIGH] or players_in(I, old) - 1 < R[old, R_LOW]:
         Q[Q_SKIPPED] += 1
-        return
+        return False
     slot, at, span = -1, 0.0, 0.0
     edge = int(R[role, R_EDGE])
     if edge >= 0:
         slot, at, span = free_slot(P, I, Z, edges, edge, player)
-    set_role(P, I, B, G, R, Z, LOG, player, role, slot, at, span)
+    set_role(P, I, B, G, R, Z, T, LOG, player, role, slot, at, span)
+    return True
 
 
 @kernel
@@ -267,15 +283,20 @@ def change_over(P, I, B, G, R, Z, T, LOG, row, team):
     first, second = T[row, ROW_A_ROLES], T[row, ROW_B_ROLES]
     if T[row, ROW_A_SIDE] >= 0:
         side = T[row, ROW_A_SIDE]
-    elif T[row, ROW_A] == W_OTHER_SIDE:
+    elif T[row, ROW_A] == W_OTHER_SIDE or T[row, ROW_A] == W_OTHER_ROLE:
         side = 1 - team
+    other = side
+    if T[row, ROW_B] == W_OTHER_ROLE:
+        other = 1 - team
+    elif T[row, ROW_B_SIDE] >= 0:
+        other = T[row, ROW_B_SIDE]
     done = 0
-    while True:
+    while T[row, ROW_A_COUNT] == 0 or done < T[row, ROW_A_COUNT]:
         a = longest_in(P, I, R, first, side, done)
-        b = longest_in(P, I, R, second, side, done)
+        b = longest_in(P, I, R, second, other, done)
         if a < 0 or b < 0:
             break
-        swap(P, I, B, G, R, Z, LOG, a, b)
+        swap(P, I, B, G, R, Z, T, LOG, a, b)
         I[a, CHASING] = 9
         I[b, CHASING] = 9
         done += 1
@@ -321,7 +342,7 @@ def rotate(P, I, B, G, R, Z, T, LOG, row):
                 goes = j
         if comes < 0 or goes < 0:
             break
-        swap(P, I, B, G, R, Z, LOG, comes, goes)
+        swap(P, I, B, G, R, Z, T, LOG, comes, goes)
         I[comes, SERVED] += 1
         I[comes, CHASING] = 9
         I[goes, CHASING] = 9

@@ -2,13 +2,18 @@
 
 from turnout.play.kernel.choosing import choose
 from turnout.play.kernel.columns import *
-from turnout.play.kernel.compiling import kernel
+from turnout.play.kernel.compiling import kernel, kernel_inlined
+from turnout.play.kernel.counting import watch_flight
 from turnout.play.kernel.ground import crossed, inside, touch_limit
+from turnout.play.kernel.heading import head
 from turnout.play.kernel.judging import happens, note
+from turnout.play.kernel.lanes import pressure_at
 from turnout.play.kernel.on_ball import strike, win_ball
 from turnout.play.kernel.owning import close_possession, close_spell, completes, hold, score, touched
 from turnout.play.kernel.rolling import move_ball
-from turnout.play.kernel.touching import block, controls, first_touch, nearest_m, save, settle_s, spill
+from turnout.play.kernel.seeing import believe
+from turnout.play.kernel.shooting import best_shot
+from turnout.play.kernel.touching import FOOT_HIGH_M, block, controls, first_touch, nearest_m, save, settle_s, spill
 from turnout.play.kernel.weights import *
 
 STILL_BALL_MPS = 0.3
@@ -25,6 +30,8 @@ def loose(P, I, A, B, G, R, Z, L, T, F, goals, W, aim, plans, edges, seen, spots
     if G[FREE] == 1 and now - B[T_KICKED] > FREE_ROLL_S:
         G[FREE] = 0
     move_ball(B, W, dt)
+    if G[OVERS] == 1:
+        watch_flight(B, G, Z, x0, y0)
     who, at, body = first_touch(P, I, A, B, G, R, Z, W, x0, y0, dt, chance)
     line, when = line_crossed(B, Z, goals, x0, y0)
     if line >= 0 and when < at:
@@ -33,12 +40,17 @@ def loose(P, I, A, B, G, R, Z, L, T, F, goals, W, aim, plans, edges, seen, spots
         elif goal(P, I, B, G, R, Z, T, edges, S, V, E, H, Q, runs, LOG, goals, line):
             return
     if who < 0:
-        if not inside(Z, 0, B[BX], B[BY], B[OUT_GROW]) or died_outside(I, B, Z):
+        out = not inside(Z, 0, B[BX], B[BY], B[OUT_GROW])
+        if G[COMING_IN] == 1:
+            out, G[COMING_IN] = out and stopped(B), 1 if out else 0
+        if out or died_outside(I, B, Z):
             goes_out(P, I, B, G, R, Z, T, goals, edges, runs, V, E, H, Q, LOG)
         return
     B[BX], B[BY] = x0 + at * (B[BX] - x0), y0 + at * (B[BY] - y0)
     B[NOW] = now + at * dt
-    if body:
+    if G[HEADS] == 1 and B[BZ] > FOOT_HIGH_M and R[I[who, ROLE], R_KEEPS] < 0.0:
+        head(P, I, B, G, R, Z, T, goals, edges, S, V, E, H, Q, runs, LOG, chance, who)
+    elif body:
         block(P, I, A, B, G, S, LOG, chance, who)
     elif not in_hands(P, I, A, B, G, R, Z, S, LOG, chance, who):
         touch(P, I, A, B, G, R, Z, L, T, F, W, aim, plans, edges, seen, spots, runs, chance, S, U, V, E, H, Q, LOG, who)
@@ -102,6 +114,12 @@ def any_of(I, team):
     return 0
 
 
+@kernel_inlined
+def stopped(B):
+    """Whether a loose ball hardly moves any more."""
+    return B[BVX] * B[BVX] + B[BVY] * B[BVY] <= STILL_BALL_MPS * STILL_BALL_MPS
+
+
 @kernel
 def died_outside(I, B, Z):
     """A ball that lies still beside the line, beyond everybody's reach, is out."""
@@ -122,6 +140,8 @@ def touch(P, I, A, B, G, R, Z, L, T, F, W, aim, plans, edges, seen, spots, runs,
     limit = touch_limit(I, R, Z, L, B, G[BALL_TEAM], who)
     first_time = limit > 0 and limit - touches <= 1
     ours = I[who, TEAM] == G[BALL_TEAM]
+    if G[FIRST_PAYS] == 1 and ours and G[PASS_ON] == 1 and G[FREE] == 0 and not first_time:
+        first_time = shoots_first(P, I, A, B, G, R, Z, T, W, plans, seen, spots, near, who)
     if not first_time and not controls(P, I, A, B, G, W, near, chance, who):
         G[TOUCHES] = touches + 1
         S[who, S_TOUCHES] += 1
@@ -157,6 +177,15 @@ def touch(P, I, A, B, G, R, Z, L, T, F, W, aim, plans, edges, seen, spots, runs,
         if B[T_KICK_AT] < 1e17:
             strike(P, I, A, B, G, R, Z, L, T, edges, W, aim, runs, S, U, V, E, H, Q, seen, chance, LOG)
         G[FIRST_TIME] = 0
+
+
+@kernel
+def shoots_first(P, I, A, B, G, R, Z, T, W, plans, seen, spots, near, who):
+    """Whether a ball that comes to him is worth shooting with the first touch, where sentences pay for it."""
+    believe(seen, who, B[NOW], 0.1, spots)
+    B[IN_VX], B[IN_VY] = B[BVX], B[BVY]
+    shot, _, _ = best_shot(P, I, A, B, G, R, Z, T, W, plans, spots, who, pressure_at(near, W), True)
+    return shot > 0.0
 
 
 @kernel

@@ -10,7 +10,8 @@ from turnout.play.kernel.ground import allowed, touch_limit
 from turnout.play.kernel.judging import happens, note
 from turnout.play.kernel.kicking import kick
 from turnout.play.kernel.owning import hold, run_ins, set_ball_team, takes_over, touched
-from turnout.play.kernel.supporting import third_man
+from turnout.play.kernel.sides import team_of
+from turnout.play.kernel.supporting import give_and_go, third_man
 from turnout.play.kernel.touching import fresh_draws, nearest_m, settle_s, spill, tackler
 from turnout.play.kernel.weights import *
 
@@ -60,7 +61,10 @@ def strike(P, I, A, B, G, R, Z, L, T, edges, W, aim, runs, S, U, V, E, H, Q, see
     passer, target = G[HOLDER], G[TARGET]
     if G[FREE] == 1:
         happens(P, I, B, G, R, Z, T, edges, E, V, H, Q, runs, LOG, E_START, passer, I[passer, TEAM], -1, 0)
+    B[KICK_X], B[KICK_Y] = B[BX], B[BY]
+    G[FLOWN] = G[LANDED] = G[KICK_HEAD] = 0
     kick(P, I, A, B, G, W, S, U, seen, chance)
+    G[KICK_FIRST] = 1 if G[TOUCHES] == 1 else 0
     fresh_draws(P)
     B[T_PLAN] = B[NOW] + 0.3
     speed = math.sqrt(B[BVX] * B[BVX] + B[BVY] * B[BVY])
@@ -72,7 +76,11 @@ def strike(P, I, A, B, G, R, Z, L, T, edges, W, aim, runs, S, U, V, E, H, Q, see
     note(LOG, G, B, LOG_PASS, passer, target, I[passer, TEAM], speed)
     if 0 < G[LOG_N] <= LOG.shape[0]:
         LOG[G[LOG_N] - 1, LOG_AIM_X], LOG[G[LOG_N] - 1, LOG_AIM_Y] = B[AIM_X], B[AIM_Y]
+    if G[BACKS] == 1:
+        give_and_go(P, I, A, B, G, R, Z, L, aim, passer)
     third_man(P, I, A, B, G, R, Z, L, W, aim, chance)
+    if G[TURNCOATS] == 1:
+        I[passer, TEAM] = team_of(B, G, R, I[passer, ROLE])
 
 
 @kernel

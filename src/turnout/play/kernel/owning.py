@@ -7,8 +7,9 @@ goes out, or a score.
 
 from turnout.play.kernel.columns import *
 from turnout.play.kernel.compiling import kernel
+from turnout.play.kernel.counting import back, flown_over, goes_through, moved_on, pass_adds
 from turnout.play.kernel.ground import inside, used_before
-from turnout.play.kernel.judging import happens, note, pass_counts
+from turnout.play.kernel.judging import happens, note
 
 
 @kernel
@@ -18,8 +19,10 @@ def set_ball_team(I, G, R, team):
         return
     G[BALL_TEAM] = team
     for j in range(I.shape[0]):
-        if R[I[j, ROLE], R_NEUTRAL] == 1.0:
+        if R[I[j, ROLE], R_NEUTRAL] == WITH_BALL:
             I[j, TEAM] = team
+        elif R[I[j, ROLE], R_NEUTRAL] == WITHOUT_BALL:
+            I[j, TEAM] = 1 - team
 
 
 @kernel
@@ -75,7 +78,7 @@ def hold(P, I, B, G, A, R, Z, player, wait_s):
     G[LAST], G[LAST_TEAM] = player, I[player, TEAM]
     B[BVX], B[BVY] = 0.0, 0.0
     B[BZ], B[BVZ] = 0.0, 0.0
-    G[SHOT] = 0
+    G[SHOT] = G[KICK_HEAD] = 0
     keeps = R[I[player, ROLE], R_KEEPS] >= 0.0
     G[HELD] = 1 if keeps and inside(Z, int(R[I[player, ROLE], R_HOME]), P[player, X], P[player, Y], 0.5) else 0
     B[T_HELD] = now
@@ -112,8 +115,10 @@ def takes_over(P, I, B, G, R, Z, T, edges, S, V, E, H, Q, runs, LOG, player):
         V[team, V_REGAINS] += 1
     note(LOG, G, B, LOG_TACKLE if cause == TACKLED_AWAY else LOG_CUT_OUT, player, loser, team, cause)
     set_ball_team(I, G, R, team)
+    I[player, TEAM] = team  # with the ball at his feet nobody changes sides
     open_spell(G, team, 0)
     G[WAS_WINNER], G[WAS_LOSER] = player, loser
+    G[LINK_FROM] = G[LINK_TO] = -1
     B[T_WON_0 + team] = B[T_LOST_0 + 1 - team] = B[NOW]
     happens(P, I, B, G, R, Z, T, edges, E, V, H, Q, runs, LOG, E_WIN, player, team, -1, 0)
     for place in range(Z.shape[0]):
@@ -133,9 +138,15 @@ def completes(P, I, B, G, R, Z, L, T, F, edges, S, U, V, E, H, Q, runs, LOG, pas
     U[I[player, ROLE], U_RECEIVED] += 1
     G[SPELL_PASSES] += 1
     G[WAS_PASSER], G[WAS_RECEIVER] = passer, player
-    counted = pass_counts(I, F, passer, player)
-    if counted:
-        runs[team] += 1
+    over = flown_over(B, G, Z) if G[OVERS] == 1 else 0
+    adds = 1
+    if F.shape[0] > 0:
+        adds = pass_adds(I, B, G, Z, F, passer, player, B[KICK_X], B[KICK_Y], B[BX], B[BY], over)
+    returned = back(G, passer, player)
+    one_two = returned and G[BACKS] == 1 and moved_on(P, B, player)
+    G[LINK_FROM], G[LINK_TO], B[LINK_X], B[LINK_Y] = passer, player, B[KICK_X], B[KICK_Y]
+    G[RUN_BEFORE] = runs[team]
+    runs[team] += adds
     fresh_owner = G[OWNER] != team
     if G[POSSESSION] != team:
         close_possession(B, G, V, 0)
@@ -145,23 +156,37 @@ def completes(P, I, B, G, R, Z, L, T, F, edges, S, U, V, E, H, Q, runs, LOG, pas
     G[POSSESSION_PASSES] += 1
     place = G[IN_PLACES]
     scored = happens(P, I, B, G, R, Z, T, edges, E, V, H, Q, runs, LOG, E_PASS, passer, team, -1, 0)
-    if counted and runs[team] > 0:
+    if adds > 0:
         scored |= happens(
             P, I, B, G, R, Z, T, edges, E, V, H, Q, runs, LOG, E_ROW, player, team, -1, runs[team])  # fmt: skip
     passes = G[POSSESSION_PASSES]
+    G[PASSES_BEFORE] = passes - 1
     scored |= happens(
         P, I, B, G, R, Z, T, edges, E, V, H, Q, runs, LOG, E_PASSES, player, team, -1, passes)  # fmt: skip
+    if G[THROUGH] >= 0:
+        if not used_before(G, Z, L, G[THROUGH]):
+            scored |= happens(
+                P, I, B, G, R, Z, T, edges, E, V, H, Q, runs, LOG, E_THROUGH, passer, team, G[THROUGH], 0)  # fmt: skip
+        G[LAST_GATE], G[THROUGH] = G[THROUGH], -1
+    for number in range(Z.shape[0]):
+        if G[OVERS] == 1 and (over >> number) & 1 == 1:
+            scored |= happens(
+                P, I, B, G, R, Z, T, edges, E, V, H, Q, runs, LOG, E_OVER, passer, team, number, 0)  # fmt: skip
+        if G[OVERS] == 1 and Z[number, Z_KIND] != LINE and went_through(B, Z, number):
+            scored |= happens(
+                P, I, B, G, R, Z, T, edges, E, V, H, Q, runs, LOG, E_THROUGH, passer, team, number, 0)  # fmt: skip
+    if returned:
+        scored |= happens(
+            P, I, B, G, R, Z, T, edges, E, V, H, Q, runs, LOG, E_BACK, passer, team, -1, 0)  # fmt: skip
+    if one_two:
+        scored |= happens(
+            P, I, B, G, R, Z, T, edges, E, V, H, Q, runs, LOG, E_ONE_TWO, player, team, -1, 0)  # fmt: skip
     for number in range(Z.shape[0]):
         if (place >> number) & 1 == 1:
             scored |= happens(
                 P, I, B, G, R, Z, T, edges, E, V, H, Q, runs, LOG, E_PASS_INTO, passer, team, number, 0)  # fmt: skip
             scored |= happens(
                 P, I, B, G, R, Z, T, edges, E, V, H, Q, runs, LOG, E_RECEIVE, player, team, number, 0)  # fmt: skip
-    if G[THROUGH] >= 0:
-        if not used_before(G, Z, L, G[THROUGH]):
-            scored |= happens(
-                P, I, B, G, R, Z, T, edges, E, V, H, Q, runs, LOG, E_THROUGH, passer, team, G[THROUGH], 0)  # fmt: skip
-        G[LAST_GATE], G[THROUGH] = G[THROUGH], -1
     if fresh_owner:
         G[OWNER] = team
         note(LOG, G, B, LOG_OWNER, player, -1, team, 0)
@@ -172,12 +197,30 @@ def completes(P, I, B, G, R, Z, L, T, F, edges, S, U, V, E, H, Q, runs, LOG, pas
 
 
 @kernel
+def went_through(B, Z, place):
+    """Whether the pass that has just arrived crossed an area from one side to another."""
+    return goes_through(Z, place, B[KICK_X], B[KICK_Y], B[BX], B[BY])
+
+
+@kernel
 def score(P, I, B, G, R, Z, T, edges, V, E, H, Q, runs, LOG, player, team):
     """A score ends the spell and the possession; what follows it is up to the sentences."""
     close_spell(G, V, E, H, runs, SCORED)
     close_possession(B, G, V, 0)
     open_spell(G, team, 0)
     happens(P, I, B, G, R, Z, T, edges, E, V, H, Q, runs, LOG, E_SCORE, player, team, -1, 0)
+    if concedes(I, 1 - team) >= 0:
+        loser = concedes(I, 1 - team)
+        happens(P, I, B, G, R, Z, T, edges, E, V, H, Q, runs, LOG, E_CONCEDE, loser, 1 - team, -1, 0)
+
+
+@kernel
+def concedes(I, team):
+    """A player of the side that concedes; -1 where nobody plays for it."""
+    for i in range(I.shape[0]):
+        if I[i, TEAM] == team:
+            return i
+    return -1
 
 
 @kernel

@@ -6,6 +6,7 @@ from turnout.play.kernel.chance import MASK, PURPOSES, START, mix, noise, unifor
 from turnout.play.kernel.chasing import chase
 from turnout.play.kernel.columns import *
 from turnout.play.kernel.compiling import kernel, kernel_making_arrays
+from turnout.play.kernel.deeds import deeds
 from turnout.play.kernel.gates import share_gates
 from turnout.play.kernel.ground import allowed
 from turnout.play.kernel.keeping import keep
@@ -26,6 +27,7 @@ from turnout.play.kernel.watching import (
     moments,
     somebody_decides,
     somebody_travels,
+    stand_by,
     stand_in_line,
 )
 from turnout.play.kernel.weights import *
@@ -44,13 +46,13 @@ def run(
         owner = mix(seed & MASK) & 1
     P, I, chance = prepare_players(seed, units, roles, R, edges, slots, owner)
     B, G, limits, seen, runs, fired, was, path, spots, lanes = prepare_balls(
-        units, R, Z, T, L, start_row, owner, out_grow)  # fmt: skip
+        units, R, Z, T, L, F, start_row, owner, out_grow)  # fmt: skip
     for ball in range(balls):
         a, b = units[ball, 0], units[ball, 1]
         kick_off(balls, P[a:b], I[a:b], A[a:b], B[ball], G[ball], R, Z, limits[ball], T, W, aim, starts[ball],
                  seen[ball], runs[ball], chance[a * PURPOSES : b * PURPOSES], V, Q, LOG[ball], owner,
                  start_row)  # fmt: skip
-    lifts = (L[:, L_UNTIL] != UNTIL_NONE).any()
+    lifts = (L[:, L_UNTIL] != UNTIL_NONE).any() or (L[:, L_WHILE] >= WHILE_BEHIND).any()
     keepers, lines = (R[:, R_KEEPS] >= 0.0).any(), (R[:, R_WAITS] == 1.0).any()
     apart = max(1, int(APART_S / dt + 0.5))
     share, frame, step = 1.0 / balls, 0, 0
@@ -106,9 +108,11 @@ def play_on(
     for step in range(first, first + number):
         B[NOW] = step * dt
         see(P, I, A, B, G, Z, W, aim, seen, chance, S)
-        clocks(P, I, B, G, R, Z, T, edges, Q, LOG, fired, dt)
+        clocks(P, I, B, G, R, Z, T, edges, V, Q, LOG, fired, dt)
         if G[PHASE] == DEAD:
             dead(P, I, A, B, G, R, Z, L, W, V, Q, LOG, dt)
+            if was.shape[0] > 0:
+                stand_by(P, I, Z, T, was)
         else:
             Q[Q_ROLLING] += dt * share
             if G[HOLDER] >= 0:
@@ -118,6 +122,8 @@ def play_on(
                 chase(P, I, A, B, G, R, Z, L, W, path)
                 loose(P, I, A, B, G, R, Z, L, T, F, goals, W, aim, plans, edges, seen, spots, runs, chance,
                       S, U, V, E, H, Q, LOG, dt)  # fmt: skip
+            if G[DEEDS] == 1 and G[WANT_STOP] == 0:
+                deeds(P, I, B, G, R, Z, T, edges, V, E, H, Q, runs, LOG)
             take_shape(P, I, B, G, R, Z, L, W, aim, goals)
             if somebody_decides(P, B, dt):
                 support(P, I, A, B, G, R, Z, L, T, W, aim, seen, spots, chance)
@@ -129,7 +135,7 @@ def play_on(
             if lines:
                 stand_in_line(P, I, B, R, starts)
             if lifts:
-                lift(B, G, Z, L)
+                lift(P, I, B, G, R, Z, L)
             if was.shape[0] > 0:
                 moments(P, I, B, G, R, Z, T, edges, runs, V, E, H, Q, LOG, was, dt)
         if G[WANT_STOP] == 1:

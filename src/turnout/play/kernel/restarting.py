@@ -4,10 +4,11 @@ import math
 
 from turnout.play.kernel.columns import *
 from turnout.play.kernel.compiling import kernel
-from turnout.play.kernel.ground import allowed, edge_point, edge_share, into
-from turnout.play.kernel.judging import note, players_in
+from turnout.play.kernel.ground import allowed, edge_point, edge_share, inside, into
+from turnout.play.kernel.judging import note
 from turnout.play.kernel.lanes import danger
 from turnout.play.kernel.owning import hold, open_spell, set_ball_team
+from turnout.play.kernel.sides import players_in
 from turnout.play.kernel.weights import *
 
 FETCH_MPS = 5.0
@@ -88,7 +89,7 @@ def nearest_taker(P, I, R, team, roles, edge, x, y):
     for i in range(P.shape[0]):
         if I[i, TEAM] != team or (roles != 0 and (roles >> I[i, ROLE]) & 1 == 0):
             continue
-        if R[I[i, ROLE], R_NEUTRAL] == 1.0 and roles == 0:
+        if R[I[i, ROLE], R_NEUTRAL] > 0.0 and roles == 0:
             continue
         gap = (P[i, X] - x) ** 2 + (P[i, Y] - y) ** 2
         if (edge == 1) != (R[I[i, ROLE], R_EDGE] >= 0.0):
@@ -195,7 +196,8 @@ def begin(P, I, A, B, G, R, Z, L, V, Q, LOG, taker):
     G[FREE] = 1
     G[TOUCHES] = 0
     G[PASSER] = -1
-    B[T_STARTED] = now
+    G[LINK_FROM] = G[LINK_TO] = -1
+    B[T_STARTED] = B[T_SCORED] = now
     for row in range(L.shape[0]):
         L[row, L_LIFTED] = 0
     for i in range(P.shape[0]):
@@ -205,6 +207,7 @@ def begin(P, I, A, B, G, R, Z, L, V, Q, LOG, taker):
         P[i, REACH_LEFT] = -1.0
         P[i, TACKLE_LEFT] = -1.0
         P[i, T_REACT] = now
+    G[COMING_IN] = 0 if inside(Z, 0, B[BX], B[BY], B[OUT_GROW]) else 1
     B[T_PRESS] = now
     hold(P, I, B, G, A, R, Z, taker, 0.5)
     open_spell(G, I[taker, TEAM], 1)

@@ -4,6 +4,7 @@ import math
 
 from turnout.play.kernel.columns import *
 from turnout.play.kernel.compiling import kernel, kernel_inlined
+from turnout.play.kernel.counting import row_worth, wanted
 from turnout.play.kernel.judging import actor_fits
 from turnout.play.kernel.kicking import kick_strain
 from turnout.play.kernel.weights import *
@@ -23,9 +24,13 @@ def best_shot(P, I, A, B, G, R, Z, T, W, plans, spots, i, pressure, first_time):
     if G[FREE] == 1 or R[I[i, ROLE], R_KEEPS] >= 0.0:
         return best, best_x, best_y
     for row in range(T.shape[0]):
-        if T[row, ROW_WHEN] != E_GOAL or T[row, ROW_DO] != D_POINTS or not actor_fits(I, T, row, i, team):
+        if T[row, ROW_WHEN] != E_GOAL or not actor_fits(I, T, row, i, team) or not wanted(B, G, T, row, team):
             continue
         goal = T[row, ROW_PLACE]
+        value = row_worth(
+            P, I, B, G, R, Z, T, row, team, B[BX], B[BY], first_time, G[LINK_FROM], B[LINK_X], B[LINK_Y])  # fmt: skip
+        if value <= 0:
+            continue
         dx, dy = Z[goal, Z_X] - B[BX], Z[goal, Z_Y] - B[BY]
         if dx * dx + dy * dy > (RANGE_S * A[i, KICK_TOP]) ** 2:
             continue
@@ -34,14 +39,14 @@ def best_shot(P, I, A, B, G, R, Z, T, W, plans, spots, i, pressure, first_time):
             x = Z[goal, Z_X] + CORNER * corner * Z[goal, Z_HX]
             y = Z[goal, Z_Y] + CORNER * corner * Z[goal, Z_HY]
             p = goal_chance(I, A, R, Z, W, spots, team, goal, B[BX], B[BY], x, y, spread, SHOT_SHARE * A[i, KICK_TOP])
-            worth = p * W[K_SHOOT] * T[row, ROW_VALUE] * plans[goal, team] - (1.0 - p) * W[K_SHOOT_LOSS]
+            worth = p * W[K_SHOOT] * value * plans[goal, team] - (1.0 - p) * W[K_SHOOT_LOSS]
             if worth > best:
                 best, best_x, best_y = worth, x, y
     return best, best_x, best_y
 
 
 @kernel
-def chance_there(I, A, R, Z, T, W, plans, spots, i, j, x, y):
+def chance_there(P, I, A, B, G, R, Z, T, W, plans, spots, i, j, x, y):
     """The chance of a calm shot at the middle of the best goal that receiving at (x, y) opens, points counted."""
     team, best = I[j, TEAM], 0.0
     if R[I[j, ROLE], R_KEEPS] >= 0.0:
@@ -55,7 +60,8 @@ def chance_there(I, A, R, Z, T, W, plans, spots, i, j, x, y):
             continue
         speed = SHOT_SHARE * A[j, KICK_TOP]
         p = goal_chance(I, A, R, Z, W, spots, team, goal, x, y, gx, gy, SHOT_SPREAD * A[i, AIM_SD], speed)
-        best = max(best, p * T[row, ROW_VALUE] * plans[goal, team])
+        value = row_worth(P, I, B, G, R, Z, T, row, team, x, y, True, i, B[BX], B[BY])
+        best = max(best, p * value * plans[goal, team])
     return best
 
 

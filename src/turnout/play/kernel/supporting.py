@@ -5,9 +5,11 @@ import math
 from turnout.play.kernel.chance import SUPPORT, noise, uniform
 from turnout.play.kernel.columns import *
 from turnout.play.kernel.compiling import kernel, kernel_inlined
+from turnout.play.kernel.counting import clears, gather_m
 from turnout.play.kernel.gates import behind_gate, next_gate
 from turnout.play.kernel.ground import allowed
 from turnout.play.kernel.judging import actor_fits
+from turnout.play.kernel.kicking import LOFT_LANDS
 from turnout.play.kernel.pacing import FIRM_PASS_M, price_of_moving, support_pace
 from turnout.play.kernel.seeing import believe
 from turnout.play.kernel.shape import REAR_MAN
@@ -23,7 +25,10 @@ BEHIND_GATE_M = 2.5
 TIGHT_M, CHECK_M, CHECK_SHARE = 1.5, 2.2, 0.15  # check away: how tight, how far, how often, free
 BUNCH = 0.6  # share of the wish to keep off the ball and mates in a child who runs hard at everything, free
 ROOMY_M = 26.0  # on a larger pitch both rings grow with it, free
+TOGETHER = 0.3  # worth of a metre nearer to where a guard on scores wants everybody, free
+BEYOND = 0.8  # worth of standing beyond a place a pass over it scores, free
 RUN_PACE = 1.4  # a run is faster than support, free
+GIVE_AND_GO_M = 5.0  # how far a passer runs on for a one-two, free
 THIRD_MAN_M, RUN_ON_M, RUN_S = 14.0, 7.0, 1.3  # third man: from how near, how far, how long, free
 
 
@@ -100,6 +105,29 @@ def third_man(P, I, A, B, G, R, Z, L, W, aim, chance):
     P[runner, T_RUN] = B[NOW] + RUN_S
 
 
+@kernel_inlined
+def landing(B, x, y):
+    """Where a lofted ball played to (x, y) comes down first."""
+    return B[BX] + LOFT_LANDS * (x - B[BX]), B[BY] + LOFT_LANDS * (y - B[BY])
+
+
+@kernel
+def give_and_go(P, I, A, B, G, R, Z, L, aim, passer):
+    """Where a one-two pays the passer runs on: forward where his side has a direction, else aside."""
+    dx, dy = B[AIM_X] - P[passer, X], B[AIM_Y] - P[passer, Y]
+    away = max(0.1, math.sqrt(dx * dx + dy * dy))
+    ux, uy = aim[I[passer, TEAM], 0], aim[I[passer, TEAM], 1]
+    if ux == 0.0 and uy == 0.0:
+        ux, uy = Z[0, Z_X] - P[passer, X], Z[0, Z_Y] - P[passer, Y]
+        far = max(0.1, math.sqrt(ux * ux + uy * uy))
+        side = 1.0 if -dy * ux + dx * uy > 0.0 else -1.0
+        ux, uy = (ux / far - side * dy / away) * 0.7, (uy / far + side * dx / away) * 0.7
+    x, y = P[passer, X] + GIVE_AND_GO_M * ux, P[passer, Y] + GIVE_AND_GO_M * uy
+    P[passer, TX], P[passer, TY] = allowed(P, I, R, Z, L, B, G[BALL_TEAM], passer, x, y, 1.1)
+    P[passer, PACE] = min(0.95, RUN_PACE * A[passer, MOVE_PACE]) * A[passer, TOP]
+    P[passer, T_RUN] = B[NOW] + RUN_S
+
+
 @kernel
 def best_spot(P, I, A, B, G, R, Z, L, T, W, aim, spots, chance, i):
     """Compare staying with six spots on a near or a far ring (by chance), and set the run."""
@@ -121,6 +149,10 @@ def best_spot(P, I, A, B, G, R, Z, L, T, W, aim, spots, chance, i):
         worth = spot_worth(P, I, B, Z, W, aim, spots, i, x, y, small, spread)
         if forward:
             worth += W[K_CHANCE] * goal_in_view(I, Z, T, i, x, y)
+        if G[RULED] == 1:
+            worth -= TOGETHER * gather_m(I, B, R, Z, T, i, x, y)
+        if G[OVERS] == 1 and clears(Z, G[OVER_PLACES], B[BX], B[BY], *landing(B, x, y)) != 0:
+            worth += BEYOND
         if way == 0:
             stood = B[NOW] - P[i, T_STOOD]
             worth += W[K_SUP_STAY] * small if stood < 2.5 else -W[K_SUP_STAY]

@@ -13,6 +13,7 @@ from turnout.play.kernel.weights import *
 
 LOW_M, FOOT_HIGH_M, HIGH_SHARE = 0.35, 1.2, 0.6  # a ball over the second height is let drop, free
 BLOCKS_FROM_MPS = 3.0
+HEAD_HIGH_M = 1.9  # nobody heads a higher ball, free
 UNREADY = 0.2  # before the kick is answered a leg still meets some balls, free
 STANDING_HANDS_M = 0.6
 NEAR_M = 2.0
@@ -46,7 +47,7 @@ def first_touch(P, I, A, B, G, R, Z, W, x0, y0, dt, chance):
         hands = R[I[i, ROLE], R_KEEPS] >= 0.0 and inside(Z, int(R[I[i, ROLE], R_HOME]), P[i, X], P[i, Y], 0.5)
         if hands:
             reach = hands_reach(P, A, B, W, i)
-        elif B[BZ] > FOOT_HIGH_M:
+        elif B[BZ] > FOOT_HIGH_M and (G[HEADS] != 1 or B[BZ] > HEAD_HIGH_M):
             continue
         if px * px + py * py > (reach + 1.0) * (reach + 1.0) + 4.0 * way2:
             continue
