@@ -1,0 +1,212 @@
+"""What a phrasing means, built from what its slots hold: trees of the language, nothing else."""
+
+from collections.abc import Iterator, Mapping
+from functools import cache
+
+from turnout.practice.forms import BY_ID
+from turnout.practice.model import Phrase
+from turnout.practice.saying.patterns import Made
+from turnout.practice.templates import parts, slots
+
+Value = Phrase | int | str | tuple["Value", ...]  # type: ignore[misc]
+# whom “you”, “he” or “they” mean in what follows what somebody did
+DOER = {
+    "act.lose": "who.loser", "act.win": "who.winner", "act.win and pass": "who.winner", "act.score": "who.scorer",
+    "act.pass to": "who.passer", "act.pass into": "who.passer", "act.pass through": "who.passer",
+}  # fmt: skip
+PERSON, SIDE, THEY = "who.PERSON", "who.DOERS", "who.THEY"
+
+
+def built(meaning: tuple[Made, ...], gaps: Mapping[str, Value]) -> Iterator[Value]:
+    """The value of a meaning; nothing where it cannot be built."""
+    values = [value_of(made, gaps) for made in meaning]
+    if any(value is None for value in values):
+        return
+    yield values[0] if len(values) == 1 else tuple(flat(values))  # type: ignore[misc]
+
+
+def flat(values: list[Value | None]) -> Iterator[Value]:
+    """Several rules as one row of rules."""
+    for value in values:
+        if isinstance(value, tuple):
+            yield from value
+        elif value is not None:
+            yield value
+
+
+def value_of(made: Made, gaps: Mapping[str, Value]) -> Value | None:
+    """The value of one expression; None where a slot that is needed holds nothing."""
+    if made.number is not None:
+        return made.number
+    if made.gap:
+        return gaps[made.gap] if made.gap in gaps else value_of(made.missing, gaps) if made.missing else None
+    filled = {name: inner.form if name == "form" else value_of(inner, gaps) for name, inner in made.slots}
+    if made.form in JOINED:
+        return JOINED[made.form](filled)
+    return phrase_of(made.form, {name: value for name, value in filled.items() if value is not None})
+
+
+def phrase_of(form: str, filled: Mapping[str, Value]) -> Phrase | None:
+    """A tree with its slots in the order of the template; None where one is missing or is no single thing."""
+    filled = {name: value for name, value in filled.items() if value != Phrase("NOEACH")}
+    if form not in BY_ID:
+        return Phrase(form, tuple(filled.items()))  # type: ignore[arg-type]
+    order, needed = slot_names(form)
+    if not needed <= set(filled) or not set(filled) <= set(order):
+        return None
+    if any(isinstance(value, tuple) for value in filled.values()):
+        return None
+    return Phrase(form, tuple((name, filled[name]) for name in order if name in filled))  # type: ignore[misc]
+
+
+@cache
+def slot_names(form: str) -> tuple[tuple[str, ...], frozenset[str]]:
+    """The slots of a form in order, and those that are needed."""
+    from turnout.practice.templates import Slot
+
+    template = parts(BY_ID[form].templates[0][1])
+    every = tuple(dict.fromkeys(slot.name for slot in slots(template)))
+    return every, frozenset(piece.name for piece in template if isinstance(piece, Slot))
+
+
+def chain(filled: Mapping[str, Value | None]) -> Value | None:
+    """Changes one after the other, each a tuple or one."""
+    found = tuple(flat([filled.get("a"), filled.get("b")]))
+    return found if 0 < len(found) <= 4 else None
+
+
+def when(filled: Mapping[str, Value | None]) -> Value | None:
+    """A When of an event and its changes; “you” and “they” become who did it."""
+    event, then = filled.get("event"), filled.get("then")
+    if not isinstance(event, Phrase) or then is None:
+        return None
+    changes = [bound(change, event) for change in flat([then])]
+    if any(change is None for change in changes):
+        return None
+    return Phrase("when", (("event", event), ("then", listed(changes))))  # type: ignore[arg-type]
+
+
+def clock(filled: Mapping[str, Value | None]) -> Value | None:
+    """An Every of a time and its changes, from `t` minutes or `s` seconds."""
+    changes = tuple(flat([filled.get("then")]))
+    unit, number = ("minutes", filled.get("t")) if filled.get("t") else ("seconds", filled.get("s"))
+    if not isinstance(number, int) or not changes or any(loose(change) for change in changes):
+        return None
+    return Phrase(f"every {unit}", (("t", number), ("then", listed(list(changes)))))
+
+
+def turn(filled: Mapping[str, Value | None]) -> Value | None:
+    """A turn that lasts `t` minutes or `s` seconds."""
+    unit, number = ("minutes", filled.get("t")) if filled.get("t") else ("seconds", filled.get("s"))
+    return Phrase(f"turn {unit}", (("t", number),)) if isinstance(number, int) else None
+
+
+def sixty(filled: Mapping[str, Value | None]) -> Value | None:
+    """Minutes and a part of one, in seconds."""
+    minutes, more = filled.get("t"), filled.get("s") or 0
+    return minutes * 60 + more if isinstance(minutes, int) and isinstance(more, int) else None
+
+
+def exchange(filled: Mapping[str, Value | None]) -> Value | None:
+    """Two groups change over; where one is a player, they change places."""
+    who, other = filled.get("who"), filled.get("with_") or filled.get("with")
+    if not isinstance(who, Phrase) or not isinstance(other, Phrase):
+        return None
+    both = who.form in GROUPED and other.form in GROUPED
+    return Phrase("change.over" if both else "change.exchange", (("who", who), ("with", other)))
+
+
+def several(filled: Mapping[str, Value | None]) -> Value | None:
+    """Several rules."""
+    return tuple(flat([filled.get("a"), filled.get("b")])) or None
+
+
+def listed(changes: list[Phrase]) -> Phrase:
+    """Changes as the list the grammar has for so many."""
+    form = ("changes.one", "changes.two", "changes.three", "changes.four")[len(changes) - 1]
+    return Phrase(form, tuple(zip("abcd", changes, strict=False)))
+
+
+def loose(value: object) -> bool:
+    """Whether a “you” or “they” in it is not bound."""
+    if not isinstance(value, Phrase):
+        return False
+    return value.form in (PERSON, SIDE, THEY) or any(loose(inner) for _, inner in value.slots)
+
+
+def bound(change: Value, event: Phrase) -> Phrase | None:
+    """A change with “you”, “he” and “they” as whoever did what the event tells; None where that is not certain."""
+    act = event.get("act")
+    doer = DOER.get(act.form) if isinstance(act, Phrase) else None
+    if not isinstance(change, Phrase):
+        return None
+    alone = change.form not in ("change.starts", "change.keeps", "change.points", "change.new ball", "change.attacks")
+    slots = []
+    for name, value in change.slots:
+        if isinstance(value, Phrase) and value.form in (PERSON, SIDE, THEY):
+            who = event.get("who")
+            if alone and value.form != SIDE:
+                value = Phrase(doer) if doer else None  # type: ignore[assignment]
+            elif not (isinstance(who, Phrase) and who.form in ("who.a side", "who.side", "who.role", "who.side behind")):
+                return None
+            else:
+                value = who
+            if value is None:
+                return None
+        slots.append((name, value))
+    return Phrase(change.form, tuple(slots))
+
+
+def bind(filled: Mapping[str, Value | None]) -> Value | None:
+    """A change with its subject in the place of WHO."""
+    change, who = filled.get("do"), filled.get("who")
+    if not isinstance(change, Phrase) or not isinstance(who, Phrase):
+        return None
+    slots = [(name, who if value == Phrase("who.WHO") else value) for name, value in change.slots]
+    return Phrase(change.form, tuple(slots))
+
+
+def long(filled: Mapping[str, Value | None]) -> Value | None:
+    """A limit with its “while” or “until”, if it has one."""
+    by, form = filled.get("by"), str(filled.get("form"))
+    slots = {name: value for name, value in filled.items() if name not in ("by", "form") and value is not None}
+    if isinstance(by, Phrase):
+        slots |= {{"state": "while_", "event": "until"}[name]: value for name, value in by.slots}
+    return phrase_of(form, slots)
+
+
+def no_tackle(filled: Mapping[str, Value | None]) -> Value | None:
+    """Nobody tackles."""
+    return long({**filled, "form": "no tackle"})
+
+
+def timed(filled: Mapping[str, Value | None]) -> Value | None:
+    """A score for an act, within seconds of another if that is said; a regain within seconds is of the loss."""
+    by, act = filled.get("by"), filled.get("act")
+    slots = {name: value for name, value in filled.items() if name != "by" and value is not None}
+    if isinstance(by, Phrase) and by.slots:
+        slots |= dict(by.slots)
+        if "after" not in slots:
+            if not isinstance(act, Phrase) or act.form not in ("act.win", "act.win and pass"):
+                return None
+            slots["after"] = Phrase("act.lose")
+    return phrase_of("score", slots)
+
+
+def inside(filled: Mapping[str, Value | None]) -> Value | None:
+    """A place as it stands."""
+    return filled.get("p")
+
+
+def uses(filled: Mapping[str, Value | None]) -> Value | None:
+    """Somebody plays for the side that may use them."""
+    return phrase_of("plays for", {name: value for name, value in filled.items() if value is not None})
+
+
+GROUPED = {"who.role", "who.side", "who.its role", "who.other role"}
+JOINED = {
+    "chain": chain, "WHEN": when, "EVERY": clock, "TURN": turn, "sixty": sixty, "SWAP": exchange, "both": several, "BIND": bind,
+    "LONG": long, "NOTACKLE": no_tackle, "TIMED": timed, "IN": inside, "USES": uses,
+}  # fmt: skip
+
+

@@ -1,0 +1,100 @@
+"""What a phrasing leaves open, filled from the practice: who “you” are, where a role belongs, how a line is crossed."""
+
+from turnout.practice.model import LINES, Phrase, PlaceDef
+from turnout.practice.names import Names
+from turnout.practice.saying.building import PERSON, SIDE, THEY
+from turnout.practice.saying.coach_names import named_place
+
+YOU = "who.YOU"
+
+
+class Open(Exception):
+    """A part that the practice does not fill, or fills in more ways than one."""
+
+
+def resolved(rule: Phrase, names: Names) -> Phrase:
+    """A rule with nothing left open; raises Open."""
+    if rule.form == "FOLLOW":
+        return follow(names)
+    return filled(homed(rule, names), names)
+
+
+def filled(phrase: Phrase, names: Names) -> Phrase:
+    """A tree with its “you” and its crossing of lines filled."""
+    if phrase.form == YOU:
+        return anybody(names)
+    if phrase.form in (PERSON, SIDE, THEY) or phrase.form.isupper() or phrase.form == "place.INNER":
+        raise Open
+    slots = tuple((name, filled(value, names) if isinstance(value, Phrase) else value) for name, value in phrase.slots)
+    if phrase.form == "act.RUN":
+        return Phrase("act.run through" if is_line(slots, names) else "act.run into", slots)
+    return Phrase(phrase.form, slots)
+
+
+def anybody(names: Names) -> Phrase:
+    """Who “you” is in this practice: a pair where many small sides play, a player where there is one side."""
+    if len(names.units) == 1:
+        return Phrase("who.side", (("side", names.units[0]),))
+    return Phrase("who.a player" if len(names.sides) == 1 else "who.a side")
+
+
+def is_line(slots: tuple[tuple[str, object], ...], names: Names) -> bool:
+    """Whether the place is a gate or goal, or a list of them."""
+    where = dict(slots).get("where")
+    if not isinstance(where, Phrase) or where.form != "place.named":
+        return False
+    place = place_of(str(where["place"]), names)
+    kinds = [place_of(name, names).kind for name in place.members] or [place.kind]
+    return all(kind in LINES for kind in kinds)
+
+
+def place_of(name: str, names: Names) -> PlaceDef:
+    """A place of the ground by its name; raises Open."""
+    for place in names.ground:
+        if place.name == name:
+            return place
+    raise Open
+
+
+def homed(rule: Phrase, names: Names) -> Phrase:
+    """A rule with the place its players come in to, or move along, as their home tells."""
+    where = rule.get("where")
+    if not isinstance(where, Phrase) or where.form not in ("place.INNER", "place.EDGE"):
+        return rule
+    who = rule.get("who")
+    homes = {home for home in homes_of(who, names)}
+    if len(homes) != 1:
+        raise Open
+    place, on_edge = homes.pop()
+    if where.form == "place.EDGE" or not on_edge:
+        if not (on_edge and where.form == "place.EDGE"):
+            raise Open
+        found = Phrase("place.edge", (("place", place),))
+    else:
+        found = named_place(place)
+    return Phrase(rule.form, tuple((name, found if name == "where" else value) for name, value in rule.slots))
+
+
+def homes_of(who: object, names: Names) -> list[tuple[str, bool]]:
+    """Places and whether they are on its edge, of every group a noun phrase names; one that starts outside the first
+    place and is told to wait is at the edge of it."""
+    if not isinstance(who, Phrase) or who.form not in ("who.role", "who.side"):
+        return []
+    role, side = who.get("role"), who.get("side")
+    groups = [g for g in names.groups if not g.waits and (role in (None, g.role)) and (side in (None, g.side))]
+    first = names.places[0] if names.places else ""
+    return [
+        (first, True) if not group.home.on_edge and group.home.place != first else (group.home.place, group.home.on_edge)
+        for group in groups
+    ]
+
+
+def follow(names: Names) -> Phrase:
+    """“Follow your pass”: to those on the edge, who come in."""
+    edge = {group.role for group in names.groups if group.home.on_edge and group.role}
+    if len(edge) != 1:
+        raise Open
+    to = Phrase("who.role", (("role", edge.pop()),))
+    event = Phrase("event.act", (("who", Phrase("who.a side")), ("act", Phrase("act.pass to", (("to", to),)))))
+    swap = Phrase("change.exchange", (("who", Phrase("who.passer")), ("with", Phrase("who.receiver"))))
+    return Phrase("when", (("event", event), ("then", Phrase("changes.one", (("a", swap),)))))

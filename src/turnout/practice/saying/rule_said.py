@@ -1,0 +1,168 @@
+"""Everyday words for limits, standing rules, changes, starts and laws."""
+
+from turnout.practice.saying.who_said import Rows
+
+HAVE = "(have|get|be on|be limit to|only have|only get|be allow|be only allow|play|only allow|limit to|allow|take|"
+HAVE += "must play|play with|use|be give|may have|may take|may only have|may only take|may use|may only use|be restrict to|"
+HAVE += "have got|have only got|be allow only|have only|have just|must not take more than|may not take more than|"
+HAVE += "may not have more than|have no more than|get no more than|have at most|have up to|may have up to|be)"
+N = "[up to|max|max of|no more than|only|just|at most|a limit of|limit of] {n:int} touch"
+END = "[max|only|limit|at most|football|each|at a time|on <ball>|apiece|per player|tops|at the most|game|and no more|a time|"
+END += "play|maximum|on ball|before pass|and that be it|and that be all|rule]"
+PLAIN = "(only|just|max|maximum|at most|up to)"
+UNTIL = "[(until|before) {u:event}]"
+TOUCHES: Rows = (
+    (f"{{w:subject}} {HAVE} {N} {END} [{{p:in}}] {END}", "touches(who={w}, n={n}, where={p})"),
+    (f"{{w:named}} {N} {END} [{{p:in}}]", "touches(who={w}, n={n}, where={p})"),
+    (f"{N} {END} (for|by|from) {{w:group}} [{{p:in}}]", "touches(who={w}, n={n}, where={p})"),
+    (f"{N} {END} [{{p:in}}]", "touches(who=who.everyone, n={n}, where={p})"),
+    (f"{{p:in}} [it be|you have|you get|be|you be on|you be only allow|you be allow|they have|everyone have|we play] {N} {END}",
+     "touches(who=who.everyone, n={n}, where={p})"),
+    (f"{{p:in}} {{w:named}} {HAVE} {N} {END}", "touches(who={w}, n={n}, where={p})"),
+    (f"{{p:place}} be {N} {END}", "touches(who=who.everyone, n={n}, where=IN(p={p}))"),
+    (f"everyone be on {N} {END}", "touches(who=who.everyone, n={n})"),
+    ("no more than {n:int} touch [for|by] {w:group} [{p:in}]", "touches(who={w}, n={n}, where={p})"),
+    (f"{{w:group}} {HAVE} {N} and {{x:group}} [{HAVE}] [up to|max|only|just] {{m:int}} [touch]",
+     "touches(who={w}, n={n}) + touches(who={x}, n={m})"),
+    (f"{{w:group}} [{HAVE}] {{n:int}} [touch] [and] {{x:group}} [{HAVE}] {{m:int}} touch",
+     "touches(who={w}, n={n}) + touches(who={x}, n={m})"),
+    (f"{N} {END} {{p:in}} [and] [up to|max|only|just] {{m:int}} [touch] {{q:in}}",
+     "touches(who=who.everyone, n={n}, where={p}) + touches(who=who.everyone, n={m}, where={q})"),
+    (f"{N} {END} {{p:in}} [and|] {{q:free_in}}", "touches(who=who.everyone, n={n}, where={p})"),
+    (f"{N} {END} {{p:in}} [and] {{m:int}} [touch] {{q:in}} [and|] {{r:free_in}}",
+     "touches(who=who.everyone, n={n}, where={p}) + touches(who=who.everyone, n={m}, where={q})"),
+    (f"{{w:group}} {HAVE} {N} {END} {{p:in}} [and|] {{q:free_in}}", "touches(who={w}, n={n}, where={p})"),
+)
+FREE_IN: Rows = (
+    ("(free|unlimited|as many as (you|they) like|all in|no limit|unlimited touch|free play|as many as you want|"
+     "any number|what you like|free touch) (outside|elsewhere|anywhere else|everywhere else|{p:in}|outside it|"
+     "in theirs|in others|once you be in {q:place}|once you be out of it)", "free"),
+    ("(anywhere else|elsewhere|everywhere else|outside it|outside|{p:in}) [it be|you have] (free|unlimited|"
+     "as many as you like|as many as they like|as many as you want|free play)", "free"),
+)
+STAY: Rows = (
+    ("{w:group} [must|have to|have got to|always|need to|be to|should|] (stay|be lock|keep|remain|be stuck|be fix|be keep|play|"
+     "stick|be restrict|be confine|be limit|be only allow|hold <its> position|be place|live|wait|be to stay) {p:in} "
+     "{c:cond}", "LONG(form=stay in, who={w}, where={p}, by={c})"),
+    ("{w:group} [must] (stay|be lock|be stuck|stick|be restrict|be confine|be limit) to {p:place} {c:cond}",
+     "LONG(form=stay in, who={w}, where=IN(p={p}), by={c})"),
+    ("{w:group} <maynot> (leave|come out of|go out of|step out of|move out of|get out of|go outside|step outside|come off|"
+     "leave from) {p:place} {c:cond}", "LONG(form=stay in, who={w}, where=IN(p={p}), by={c})"),
+    ("{w:group} (play|stay) only {p:in}", "stay in(who={w}, where={p})"),
+    ("{w:group} [must|have to|have got to|always|] (stay|keep|remain|be|be keep|be lock|hold) (out of|off|outside|away from|out) "
+     "{p:place} {c:cond}", "LONG(form=stay out, who={w}, where={p}, by={c})"),
+    ("{w:group} <maynot> (enter|go in|go into|come in|come into|step into|set foot in|go inside|be in|come inside|run into|"
+     "drop into|go in to|get into|step in|follow into|get in|cross into|go near|move into|invade|press in|defend in) {p:place} {c:cond}",
+     "LONG(form=stay out, who={w}, where={p}, by={c})"),
+    ("{w:group} be (not allow|not let|lock out|ban|bar|keep out|shut out) (in|into|of|from|) {p:place} {c:cond}",
+     "LONG(form=stay out, who={w}, where={p}, by={c})"),
+    ("{w:group} <maynot> (enter|go in|come in|go inside|come inside|step in) until {u:event}",
+     "LONG(form=stay out, who={w}, where=place.INNER(who={w}), by=UNTIL(event={u}))"),
+    ("no {w:named} (allow|) (in|inside|into) {p:place} {c:cond}", "LONG(form=stay out, who={w}, where={p}, by={c})"),
+    ("(nobody|no one|no player) (<may>|be allow|go|be|) (enter|in|go in|go into|come into|inside|be in|into|in to) {p:place} {c:cond}",
+     "LONG(form=stay out, who=who.everyone, where={p}, by={c})"),
+    ("{w:group} (only <may>|<may> only) (enter|go in|go into|come into|come in|be in|go inside) {p:place} (once|after|when|if) "
+     "{u:event}", "LONG(form=stay out, who={w}, where={p}, by=UNTIL(event={u}))"),
+    ("{w:group} (only <may>|<may> only) (enter|come in|go|come|go in|start|move|set off|join in) (once|after|when|if) {u:event}",
+     "LONG(form=stay out, who={w}, where=place.INNER(who={w}), by=UNTIL(event={u}))"),
+    ("{w:group} <maynot> (go|start|move|set off|join in|run|chase|leave|come) until {u:event}",
+     "LONG(form=stay out, who={w}, where=place.INNER(who={w}), by=UNTIL(event={u}))"),
+)
+COND: Rows = (
+    ("", "NOCOND"),
+    ("(until|before|till after) {u:event}", "UNTIL(event={u})"),
+    ("<while> {s:state}", "WHILE(state={s})"),
+)
+COUNT: Rows = (
+    ("(only|no more than|at most|up to|max|max of|just|never more than|not more than) {n:int} [{s:side_name}] {r:role_name} [player] {e:each} "
+     "[<may>|be|be allow|go|be ever|to|] [be|go|come|allow|in there] {p:in} [at once|at a time|at any time|at any one time|"
+     "at the same time|together|at 1 time]", "at most(n={n}, side={s}, role={r}, each={e}, where={p})"),
+    ("(only|no more than|at most|up to|max|max of|just|never more than|not more than) {n:int} {s:side_name} [player] "
+     "[<may>|be|be allow|go|to|] [be|go|come|allow] {p:in} [at once|at a time|at any time|at the same time|together|at 1 time]",
+     "at most(n={n}, side={s}, where={p})"),
+    ("(only|no more than|at most|up to|max|max of|just|never more than|not more than) {n:int} [player] {e:each} [<may>|be|be allow|go|to|] "
+     "[be|go|come|allow|enter] {p:in} [at once|at a time|at any time|at the same time|together|at 1 time]",
+     "at most(n={n}, each={e}, where={p})"),
+    ("(max|max of|at most|only|no more than) {n:int} {p:in} {e:each} [at a time|at once]", "at most(n={n}, each={e}, where={p})"),
+    ("(at least|min|min of|always|a minimum of|always at least) {n:int} [player] {e:each} [must|have to|always|need to] [always] (stay|remain|"
+     "be|keep|be leave|stay back) {p:in}", "at least(n={n}, each={e}, where={p})"),
+    ("(at least|min|min of|always|always at least) {n:int} [{s:side_name}] {r:role_name} [player] [must|have to|always] (stay|remain|be|keep) {p:in}",
+     "at least(n={n}, side={s}, role={r}, where={p})"),
+    ("(always|) (keep|leave) [at least] {n:int} [player|back] {e:each} {p:in}", "at least(n={n}, each={e}, where={p})"),
+    ("(always|at least) [keep|leave] {n:int} [player] (stay|stay back|back|leave back) behind halfway [<while>|when] [attack]",
+     "at least(n={n}, each=each.side, where=IN(p=place.defending half))"),
+)
+EACH: Rows = (
+    ("(of|from|per|for|in) (each|every|either) side", "each.side"), ("(a|per|each) side", "each.side"), ("", "NOEACH"),
+    ("from (both|the 2) side", "each.side"),
+)
+TACKLE: Rows = (
+    ("(nobody|no player) [<may>|must|be to] tackle {w:group} [{p:in}] {c:until}", "NOTACKLE(whom={w}, where={p}, by={c})"),
+    ("(nobody|no player) [<may>|must] tackle {p:in} {c:until}", "NOTACKLE(where={p}, by={c})"),
+    ("(you|they|{x:anybody}) <maynot> tackle [anyone|] {p:in} {c:until}", "NOTACKLE(where={p}, by={c})"),
+    ("(you|they|{x:anybody}) <maynot> tackle {w:named} [{p:in}] {c:until}", "NOTACKLE(whom={w}, where={p}, by={c})"),
+    ("{w:named} <maynot> be (tackle|dispossess|press) [{p:in}] {c:until}", "NOTACKLE(whom={w}, where={p}, by={c})"),
+    ("<maynot> be tackle {p:in} {c:until}", "NOTACKLE(where={p}, by={c})"),
+    ("(you|they) <maynot> be tackle {p:in} {c:until}", "NOTACKLE(where={p}, by={c})"),
+    ("no tackle [on|of|] {w:named} [{p:in}] {c:until}", "NOTACKLE(whom={w}, where={p}, by={c})"),
+    ("no tackle {p:in} {c:until}", "NOTACKLE(where={p}, by={c})"),
+    ("no tackle {c:until}", "NOTACKLE(by={c})"),
+    ("{w:named} be (safe|free|untouchable|protect) [from tackle|from be tackle] [{p:in}] {c:until}",
+     "NOTACKLE(whom={w}, where={p}, by={c})"),
+    ("leave {w:named} alone {p:in} {c:until}", "NOTACKLE(whom={w}, where={p}, by={c})"),
+)
+ANYBODY: Rows = (("(defend side|defender|anyone|side without <ball>|other side|opponent)", "who.everyone"),)
+UNTILS: Rows = (("", "NOCOND"), ("(until|before) {u:event}", "UNTIL(event={u})"))
+MUST: Rows = (
+    ("{w:subject} <must> {a:act} (within|in|inside|in under) {t:secs}", "must(who={w}, act={a}, s={t})"),
+    ("{w:subject} <must> {a:act} (within|in|inside|in under) {t:secs} (of|after|from) {b:doing}",
+     "must(who={w}, act={a}, s={t}, after={b})"),
+    ("{w:subject} (have|have got|get|be give|have only|only have|have only got|have just) {t:secs} [in which] to {a:act} ",
+     "must(who={w}, act={a}, s={t})"),
+    ("{w:subject} (have|have got|get|be give|have only|only have|have only got) {t:secs} to {a:act} (of|after|from|once|when) [you|they] {b:doing}",
+     "must(who={w}, act={a}, s={t}, after={b})"),
+    ("[only|just] {t:secs} [for {w:named}] to {a:act}", "must(who={w|who.YOU}, act={a}, s={t})"),
+    ("[only|just] {t:secs} to {a:act} (after|from|once|when) [you|they] {b:doing}", "must(who=who.YOU, act={a}, s={t}, after={b})"),
+    ("<when> [you|they] {b:act} [you|they] (have [got]|<must>) {t:secs} to {a:act}", "must(who=who.YOU, act={a}, s={t}, after={b})"),
+    ("<when> [you|they] {b:act} [you|they] <must> {a:act} (within|in|inside) {t:secs}", "must(who=who.YOU, act={a}, s={t}, after={b})"),
+    ("<when> {w:named} {b:act} they (have [got]) {t:secs} to {a:act}", "must(who={w}, act={a}, s={t}, after={b})"),
+    ("<when> {w:named} {b:act} they <must> {a:act} (within|in|inside) {t:secs}", "must(who={w}, act={a}, s={t}, after={b})"),
+)
+MOVE: Rows = (
+    ("{w:group} [<may>|must] [only] (move|run|go|slide|work|patrol|travel|shuffle) only (along|up and down|on|side to side on|across) {p:line}",
+     "move along(who={w}, where={p})"),
+    ("{w:group} <may> only (move|run|go|slide|work|patrol|travel|shuffle) (along|up and down|on|side to side on|across) {p:line}",
+     "move along(who={w}, where={p})"),
+    ("{w:group} only (move|run|go|slide|work|patrol|travel|shuffle) (along|up and down|on|side to side on|across) {p:line}",
+     "move along(who={w}, where={p})"),
+    ("{w:group} (stand|stay|must stand|must stay|keep|have to stand|have to stay) (still|put|where they be|on their spot|rooted)",
+     "stand still(who={w})"),
+    ("{w:group} (<maynot>|do not) move [about|around|from their spot]", "stand still(who={w})"),
+    ("{w:group} be (fix|static|root to spot|stationary)", "stand still(who={w})"),
+)
+LINE: Rows = (
+    ("{p:place}", "{p}"), ("(edge|outside|side|line) of {p:place_name}", "place.edge(place={p})"),
+    ("(their|its) (line|edge|side)", "place.EDGE"),
+)
+MAYNOT: Rows = (
+    ("{w:group} <maynot> {a:act} {c:until}", "LONG(form=may not, who={w}, act={a}, by={c})"),
+    ("(nobody|no player) <may> {a:act} {c:until}", "LONG(form=may not, who=who.everyone, act={a}, by={c})"),
+    ("no (score|shoot|goal) (from|by|for) {w:named} {c:until}", "LONG(form=may not, who={w}, act=act.score, by={c})"),
+    ("no goal (from|by|for) {w:named}", "may not(who={w}, act=act.score)"),
+    ("no shoot {c:until}", "LONG(form=may not, who=who.everyone, act=act.shoot, by={c})"),
+    ("no pass {p:which}", "no passes(passes={p})"),
+    ("(you|they) <maynot> pass {p:which}", "no passes(passes={p})"),
+    ("{w:named} <maynot> (pass|play) [<ball>|it] to (each other|another {x:named}|1 another)", "no passes(passes=passes.between(who={w}))"),
+    ("{w:group} <maynot> pass (along|) (own side|same side) to each other", "no passes(passes=passes.between(who={w}))"),
+    ("{w:named} to {x:named} (pass|) (be not allow|not allow|be out)", "no passes(passes=passes.from to(who={w}, to={x}))"),
+    ("pass {p:which} (be not allow|be ban|be forbid|not allow)", "no passes(passes={p})"),
+    ("(only|just) {w:group} <may> {a:act}", "only may(who={w}, act={a})"),
+    ("(only|just) {w:group} (be allow to|get to|can) {a:act}", "only may(who={w}, act={a})"),
+    ("{w:named} be (only 1|only player|only ones) (who|that|) (<may>|allow to|can|to) {a:act}", "only may(who={w}, act={a})"),
+    ("nobody (but|except|other than|apart from) {w:named} <may> {a:act}", "only may(who={w}, act={a})"),
+    ("{a:act} be [for] {w:named} only", "only may(who={w}, act={a})"),
+)
+TABLES = {
+    "limit": (*TOUCHES, *STAY, *COUNT, *TACKLE, *MUST, *MOVE, *MAYNOT), "free_in": FREE_IN, "cond": COND, "each": EACH,
+    "anybody": ANYBODY, "until": UNTILS, "line": LINE,
+}  # fmt: skip

@@ -1,0 +1,129 @@
+"""Everyday words for what scores and what counts."""
+
+from turnout.practice.saying.who_said import Rows
+
+FOR = "(for|by|if|when|every time|each time|whenever|once|to|any time|as soon as|for each time|for every time|if you can)"
+WITHIN = "[(within|in|inside|in under|in less than) {t:secs} [of|after|from] [{b:doing}]]"
+SCORE: Rows = (
+    (f"{{a:act}} <worth> {{n:points}} [for|to] [{{w:group}}]", "score(who={w|who.YOU}, n={n}, act={a})"),
+    (f"{{n:points}} [be] {FOR} [{{w:you}}] [manage to|can|<also>] {{a:act}} {{u:timed}}", "TIMED(who=who.YOU, n={n}, act={a}, by={u})"),
+    (f"{{n:points}} [be] {FOR} {{w:group}} [manage to|can] {{a:act}} {{u:timed}}", "TIMED(who={w}, n={n}, act={a}, by={u})"),
+    (f"{{n:points}} (to|for) {{w:group}} {FOR} [they|it] {{a:act}} {{u:timed}}", "TIMED(who={w}, n={n}, act={a}, by={u})"),
+    (f"[{{w:you}}] <earn> {{n:points}} {FOR} [{{x:you}}] [manage to|can] {{a:act}} {{u:timed}}",
+     "TIMED(who=who.YOU, n={n}, act={a}, by={u})"),
+    (f"{{w:group}} <earn> {{n:points}} {FOR} [{{x:you}}] [manage to|can] {{a:act}} {{u:timed}}",
+     "TIMED(who={w}, n={n}, act={a}, by={u})"),
+    ("{a:act} {u:timed} (to|and|and you|and they|then you|you|and that|that|then it|and it) (<earn>|<worth>) {n:points}",
+     "TIMED(who=who.YOU, n={n}, act={a}, by={u})"),
+    ("<when> {w:you} [manage to|can] {a:act} {u:timed} [then] [you|they|it|that|there] (<earn>|<worth>) {n:points}",
+     "TIMED(who=who.YOU, n={n}, act={a}, by={u})"),
+    ("<when> {w:group} [manage to|can] {a:act} {u:timed} [then] [they|it|that] (<earn>|<worth>) {n:points}",
+     "TIMED(who={w}, n={n}, act={a}, by={u})"),
+    ("<when> {w:you} [manage to|can] {a:act} {u:timed} [then] [that|it] {n:points_said}", "TIMED(who=who.YOU, n={n}, act={a}, by={u})"),
+    ("{a:act} {u:timed} {n:points_said}", "TIMED(who=who.YOU, n={n}, act={a}, by={u})"),
+    ("[{w:you}] [<only>] score [only] (by|when you|if you|when they|if they|every time you|each time you) {a:finish} {u:timed}",
+     "TIMED(who=who.YOU, n=1, act={a}, by={u})"),
+    ("{w:group} [<only>] score [only] (by|when they|if they|when) {a:finish} {u:timed}", "TIMED(who={w}, n=1, act={a}, by={u})"),
+    ("[{w:you}] <may> [<only>] score by {a:finish}", "score(who=who.YOU, n=1, act={a})"),
+    ("to (score|get a point|earn a point|win a point|get point) [{w:you}] [<must>] {a:finish}", "score(who=who.YOU, n=1, act={a})"),
+    ("[{w:you}] [<must>] {a:finish} (to|in order to) (score|get a point|earn a point|win a point)",
+     "score(who=who.YOU, n=1, act={a})"),
+    ("{w:group} [<must>] {a:finish} (to|in order to) (score|get a point|earn a point|win a point)",
+     "score(who={w}, n=1, act={a})"),
+    ("goal be (score|when|when you) [by] {a:finish}", "score(who=who.YOU, n=1, act={a})"),
+    ("[a] (goal|score) be {a:finish}", "score(who=who.YOU, n=1, act={a})"),
+    ("way to score be [to|by] {a:finish}", "score(who=who.YOU, n=1, act={a})"),
+    ("(1|a) (goal|point) (per|each|every) {a:finish}", "score(who=who.YOU, n=1, act={a})"),
+    ("(every|each) {a:act} <worth> {n:points}", "score(who=who.YOU, n={n}, act={a})"),
+    ("(every|each) {a:act} [be] {n:points_said}", "score(who=who.YOU, n={n}, act={a})"),
+    ("score {n:points} {p:for_each} (you|they) (pass|play) <through> [to (your|their|a|own) mate]",
+     "score(who=who.YOU, n={n}, act=act.pass through(where={p}))"),
+    ("[{w:you}] [<earn>|score] {n:points} {p:for_each} (you|they) (dribble|run|go|drive) [<ball>] <through>",
+     "score(who=who.YOU, n={n}, act=act.run through(where={p}))"),
+)
+FOR_EACH: Rows = (("(for each|for every|per|each|every|for) {p:place}", "{p}"),)
+TIMED: Rows = (
+    ("(within|in|inside|in under|in less than) {t:secs} (of|after|from) {b:doing}", "LIMIT(s={t}, after={b})"),
+    ("(within|in|inside|in under|in less than) {t:secs}", "LIMIT(s={t})"),
+    ("", "LIMIT"),
+)
+POINTS_SAID: Rows = (
+    ("{n:int} [bonus|extra] (point|goal)", "{n}"), ("[bonus|extra] point", "1"), ("double", "2"), ("goal", "1"),
+)
+# what a side may do to score; a run of passes or a regain is rather what must come before a goal
+COUNTS: Rows = (
+    ("{h:goals} <worth> {n:points}", "score counts(how={h}, n={n})"),
+    ("{n:points_said} (for|if it be|when it be|if you score|if you score it|when you score|if they score|if) {h:goals}",
+     "score counts(how={h}, n={n})"),
+    ("{n:points_said} (if you|when you|if they|for) score [it|1] {h:how}", "score counts(how={h}, n={n})"),
+    ("score {h:how} (and|then|and it|and that|it|and you|and they) (<worth>|<earn>) {n:points}", "score counts(how={h}, n={n})"),
+    ("<when> [you|they] [score] [it|1] {h:how} [it|that|then it|you|they] (<worth>|<earn>) {n:points}",
+     "score counts(how={h}, n={n})"),
+    ("{h:goals} {n:points_said}", "score counts(how={h}, n={n})"),
+    ("<goal> (count|be worth) {n:points} (if|when) [it|they] [be] [score] {h:how}", "score counts(how={h}, n={n})"),
+    ("{h:goals} <only_counts>", "score how(how={h})"),
+    ("<goal> <only_counts> [if|when|with|if they be|when they be] [it|they|you] [be|come|score] {h:how}", "score how(how={h})"),
+    ("(only|just) {h:goals} <counts>", "score how(how={h})"),
+    ("(all|every|each|) <goal> <must> [be|come|be score] {h:how}", "score how(how={h})"),
+    ("[{w:you}] <may> only score {h:how}", "score how(how={h})"),
+    ("[{w:you}] only <may> score {h:how}", "score how(how={h})"),
+    ("[{w:you}] <must> score {h:how}", "score how(how={h})"),
+    ("{h:goals} only", "score how(how={h})"),
+    ("no (goal|score|finish) (except|unless|but) {h:how}", "score how(how={h})"),
+    ("only {w:named} ('s|) assist count", "score how(how=how.pass by(who={w}))"),
+    ("<goal> <only_counts> <while> {s:state}", "score when(while_={s})"),
+    ("<goal> [<counts>] only [<counts>] <while> {s:state}", "score when(while_={s})"),
+    ("<goal> (count|stand) only (when|if|while) {s:state}", "score when(while_={s})"),
+    ("<goal> do not (count|stand) unless {s:state}", "score when(while_={s})"),
+    ("no <goal> unless {s:state}", "score when(while_={s})"),
+    ("[{w:you}] <may> [only] score [only] (when|if|once|while) {s:all_up}", "score when(while_={s})"),
+    ("[{w:you}] <maynot> score (unless|until) {s:all_up}", "score when(while_={s})"),
+    ("{s:all_up_must} (for|before) [<goal>|it|you|they] [to|can|may] [count|score|stand|a goal count|a goal]",
+     "score when(while_={s})"),
+)
+ALL_UP: Rows = (
+    ("<everyone> [be|have get|get|come] [up] (in|over|into|across|past|inside) {p:place}",
+     "while.in place(who=who.everyone, where=place.named(place={p}))"),
+    ("{s:state}", "{s}"),
+)
+ALL_UP_MUST: Rows = (
+    ("<everyone> (must|have to|have got to|need to) be (over|past|across|beyond) (halfway|half line|halfway line|half)",
+     "while.in place(who=who.everyone, where=place.attacking half)"),
+    ("<everyone> (must|have to|have got to|need to) be {p:in}", "while.in place(who=who.everyone, where={p})"),
+)
+AFTER: Rows = (
+    ("<goal> (<only_counts>|only <counts>|count only) (after|once|if|when|following) {e:past}", "score after(event={e})"),
+    ("<goal> do not (count|stand) (until|unless|before) {e:past}", "score after(event={e})"),
+    ("[{w:you}] <maynot> (score|shoot at goal) (until|before|unless) {e:past}", "score after(event={e})"),
+    ("no (score|goal) (until|before|unless|without) {e:past}", "score after(event={e})"),
+    ("[{w:you}] <may> only score [a goal] (after|once|if|when) {e:past}", "score after(event={e})"),
+    ("[{w:you}] only <may> score [a goal] (after|once|if|when) {e:past}", "score after(event={e})"),
+    ("[{w:you}] <must> {a:earlier} (before|to|in order to) [you|they] [may] (score|score a goal|go for goal|go to goal)",
+     "score after(event=event.act(who=who.YOU, act={a}))"),
+    ("{w:group} <must> {a:earlier} (before|to) [they|it] [may] (score|score a goal|go for goal)",
+     "score after(event=event.act(who={w}, act={a}))"),
+    ("(must|have to|got to|have got to|need to) {a:earlier} (before|to) [you|they] [may] (score|a goal count|score a goal)",
+     "score after(event=event.act(who=who.YOU, act={a}))"),
+    ("{a:earlier} (before|then) (you|they|) [<may>] (score|score a goal|goal)", "score after(event=event.act(who=who.YOU, act={a}))"),
+    ("[at least|min|minimum] {n:int} pass before (you|they|) [<may>] (score|score a goal|goal|goal count)",
+     "score after(event=event.act(who=who.YOU, act=act.passes(k={n})))"),
+    ("(before|to) (you|they|) [<may>] score [you|they] <must> {a:earlier}",
+     "score after(event=event.act(who=who.YOU, act={a}))"),
+    ("[{w:you}] <must> have {a:act} (before|to) [you|they] [may] score", "score after(event=event.act(who=who.YOU, act={a}))"),
+)
+PAST: Rows = (("{e:event}", "{e}"), ("[after] {a:act}", "event.act(who=who.YOU, act={a})"))
+PASSES: Rows = (
+    ("<only> pass {p:which} <counts> [towards {n:int}|to total]", "only passes(passes={p})"),
+    ("pass <only_counts> [if|when] [they|it] [be] {p:which}", "only passes(passes={p})"),
+    ("pass count only [if|when] [they|it] [be] {p:which}", "only passes(passes={p})"),
+    ("pass {p:which} (be|) (only ones|only 1) that count", "only passes(passes={p})"),
+    ("pass [only] <counts> only {p:which}", "only passes(passes={p})"),
+    ("[a] pass {p:which} <worth> {n:points}", "passes count(passes={p}, n={n})"),
+    ("pass {p:which} (do not|be not) (count|be count|count towards total|add)", "passes do not(passes={p})"),
+    ("(do not count|ignore) pass {p:which}", "passes do not(passes={p})"),
+    ("pass {p:which} (count for nothing|be nothing|be worth nothing|count nothing)", "passes do not(passes={p})"),
+)
+TABLES = {
+    "scoring": (*SCORE, *COUNTS, *AFTER, *PASSES), "for_each": FOR_EACH, "timed": TIMED, "points_said": POINTS_SAID,
+    "all_up": ALL_UP, "all_up_must": ALL_UP_MUST, "past": PAST,
+}  # fmt: skip
