@@ -8,22 +8,22 @@ WIN = "(win|regain|get|nick|take|steal|pinch|rob|intercept|turn over|grab|pick u
 LOSE = "(lose|give away|give up|cough up|surrender|turn over|concede|hand over|waste|lose control of|get rob of)"
 RUN = "(dribble|drive|run|take|bring|walk|run with|dribble with|drive with|travel with|get|go with|move with|drib)"
 ACT: Rows = (
+    ("string {n:int} pass together", "act.passes in a row(k={n})"),
+    ("string together {n:int} pass", "act.passes in a row(k={n})"),
+    ("keep <ball> for {n:int} pass", "act.passes in a row(k={n})"),
     (f"{GET} {{n:int}} [clean|good|complete|tidy|of them|completed] pass <row> [between {{w:who}}]",
      "act.passes in a row(k={n}, among={w})"),
     (f"{GET} {{n:int}} (consecutive|straight|unbroken|successive|uninterrupted) [clean|complete] pass [between {{w:who}}]",
      "act.passes in a row(k={n}, among={w})"),
-    (f"{GET} {{n:int}} [clean|good|complete|tidy] pass [together|between (you|them)] [between {{w:who}}]",
+    (f"{GET} {{n:int}} [clean|good|complete|tidy] pass [together|in|between (you|them)] [between {{w:who}}]",
      "act.passes(k={n}, among={w})"),
-    ("keep <ball> for {n:int} pass", "act.passes in a row(k={n})"),
-    ("string {n:int} pass together", "act.passes in a row(k={n})"),
-    ("string together {n:int} pass", "act.passes in a row(k={n})"),
     ("{n:int} [clean|good|complete|consecutive] pass <row>", "act.passes in a row(k={n})"),
     ("{n:int} (consecutive|straight|unbroken|successive) pass", "act.passes in a row(k={n})"),
     ("{n:int} [clean|good|complete] pass [together]", "act.passes(k={n})"),
     ("pass [<ball>] (into|in to|inside) {p:aim} [to a mate]", "act.pass into(where={p})"),
     ("(play|get|knock|slide|hit|find|thread|make) [a|<ball>|pass|ball] (into|in to) {p:aim}", "act.pass into(where={p})"),
     ("(find|hit|pick out|reach) [a] mate (in|inside) {p:aim}", "act.pass into(where={p})"),
-    ("(pass|play|hit|knock|thread|slide|put|find) [pass|<ball>|a ball] <through> {p:place} "
+    ("(pass|play a pass|hit|knock|thread|slide|put|find) [pass|<ball>|a ball] <through> {p:place} "
      "[to (mate|your mate|their mate|his mate|own side|a player|<its> mate)]", "act.pass through(where={p})"),
     ("(pass|play|chip|lift|clip|hit) [pass|<ball>] over {p:place}", "act.pass over(where={p})"),
     ("(pass|play|give|lay|set|bounce|knock) [<ball>|it] [straight] back to (passer|player who pass it|"
@@ -31,6 +31,7 @@ ACT: Rows = (
     ("(pass|play|give|hit|find|get|use|knock|lay|reach|go|feed|slide|play it out|play out|pass out|link with|"
      "get it|pick out|make pass) [<ball>|a pass|off] [out] (to|into|in to|with|) {w:group}", "act.pass to(to={w})"),
     ("(play|make|do|complete|have|work|) (one-two|1-2|1 2|wall pass|give-and-go|give and go|bounce pass)", "act.one-two"),
+    ("(get|have|put) (one-two|1 2|wall pass|give-and-go) [in|together]", "act.one-two"),
     ("(receive|get|collect|take|control|have|pick up|be find|take in) [<ball>|a pass|pass|a ball] {p:where}",
      "act.receive in(where={p})"),
     ("receive <ball> {p:where}", "act.receive in(where={p})"),
@@ -45,7 +46,7 @@ ACT: Rows = (
     ("(move|switch|swap|get|work|transfer|take|shift|play|go) <ball> [across] from {p:place} to {q:place}",
      "act.move from to(where={p}, further={q})"),
     ("(switch|swap|get|work|go) [<ball>] from {p:place} to {q:place}", "act.move from to(where={p}, further={q})"),
-    ("(keep|retain|hang on to|hold onto|keep hold of|look after) <ball> [for] {t:secs}", "act.keep for(s={t})"),
+    ("(keep|retain|hang on to|hold onto|keep hold of|look after) <ball> [for] {t:span}", "act.keep for(s={t})"),
     (f"{WIN} <ball> [back|off (them|him|you)] [and|then] (complete|make|play|find|get|string) [first|1|a|another] pass",
      "act.win and pass"),
     (f"{WIN} <ball> [back] [and|then] (pass [it|ball]|find a mate|pass to a mate|complete one)", "act.win and pass"),
@@ -63,7 +64,8 @@ ACT: Rows = (
      "get a shoot|get <ball> shoot|get a shoot off|get shoot away|finish|hit a shoot|have a go)", "act.shoot"),
     ("(head <ball>|head|use <its> head|play <ball> with head)", "act.head"),
     ("(have|take|use|get) {n:int} touch [of <ball>|on <ball>] [{p:in}]", "act.touches(n={n}, where={p})"),
-    ("(have|take|get) [<its>] first touch", "act.touches(n=1)"),
+    ("(have|take|get) [<its>] (first touch|touch)", "act.touches(n=1)"),
+    ("get on end of [a] pass {p:where}", "act.receive in(where={p})"),
     ("(enter|step into|set foot in|go in|go into|come in|come into|go inside|be in|run into|move into|drop into|"
      "go in to|get into|step in|step inside|wander into|cross into|follow into|get in|come inside|invade|follow player into) {p:place}",
      "act.enter(where={p})"),

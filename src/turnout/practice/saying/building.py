@@ -14,7 +14,9 @@ DOER = {
     "act.lose": "who.loser", "act.win": "who.winner", "act.win and pass": "who.winner", "act.score": "who.scorer",
     "act.pass to": "who.passer", "act.pass into": "who.passer", "act.pass through": "who.passer",
 }  # fmt: skip
-PERSON, SIDE, THEY = "who.PERSON", "who.DOERS", "who.THEY"
+# whom “them” and “him” mean there
+MET = {"act.pass to": "who.receiver", "act.lose": "who.winner", "act.win": "who.loser", "act.win and pass": "who.loser"}
+PERSON, SIDE, THEY, THEM = "who.PERSON", "who.DOERS", "who.THEY", "who.THEM"
 
 
 def built(meaning: tuple[Made, ...], gaps: Mapping[str, Value]) -> Iterator[Value]:
@@ -81,8 +83,9 @@ def when(filled: Mapping[str, Value | None]) -> Value | None:
     if not isinstance(event, Phrase) or then is None:
         return None
     changes = [bound(change, event) for change in flat([then])]
-    if any(change is None for change in changes):
-        return None
+    pointed = [change for change in flat([then]) if isinstance(change, Phrase) and change.form == "change.points"]
+    if any(change is None for change in changes) or (len(changes) == 1 and any(loose(change) for change in pointed)):
+        return None  # points for what they did themselves are a score
     return Phrase("when", (("event", event), ("then", listed(changes))))  # type: ignore[arg-type]
 
 
@@ -131,7 +134,7 @@ def loose(value: object) -> bool:
     """Whether a “you” or “they” in it is not bound."""
     if not isinstance(value, Phrase):
         return False
-    return value.form in (PERSON, SIDE, THEY) or any(loose(inner) for _, inner in value.slots)
+    return value.form in (PERSON, SIDE, THEY, THEM) or any(loose(inner) for _, inner in value.slots)
 
 
 def bound(change: Value, event: Phrase) -> Phrase | None:
@@ -143,11 +146,16 @@ def bound(change: Value, event: Phrase) -> Phrase | None:
     alone = change.form not in ("change.starts", "change.keeps", "change.points", "change.new ball", "change.attacks")
     slots = []
     for name, value in change.slots:
+        if isinstance(value, Phrase) and value.form == THEM:
+            met = MET.get(act.form) if isinstance(act, Phrase) and alone else None
+            if met is None:
+                return None
+            value = Phrase(met)
         if isinstance(value, Phrase) and value.form in (PERSON, SIDE, THEY):
             who = event.get("who")
             if alone and value.form != SIDE:
                 value = Phrase(doer) if doer else None  # type: ignore[assignment]
-            elif not (isinstance(who, Phrase) and who.form in ("who.a side", "who.side", "who.role", "who.side behind")):
+            elif not (isinstance(who, Phrase) and who.form in ("who.a side", "who.side", "who.role", "who.side behind", "who.YOU")):
                 return None
             else:
                 value = who
@@ -163,6 +171,8 @@ def bind(filled: Mapping[str, Value | None]) -> Value | None:
     if not isinstance(change, Phrase) or not isinstance(who, Phrase):
         return None
     slots = [(name, who if value == Phrase("who.WHO") else value) for name, value in change.slots]
+    if change.form == "change.exchange":
+        return exchange(dict(slots))
     return Phrase(change.form, tuple(slots))
 
 
@@ -184,6 +194,8 @@ def timed(filled: Mapping[str, Value | None]) -> Value | None:
     """A score for an act, within seconds of another if that is said; a regain within seconds is of the loss."""
     by, act = filled.get("by"), filled.get("act")
     slots = {name: value for name, value in filled.items() if name != "by" and value is not None}
+    if isinstance(act, Phrase) and act.form == "act.score" and act.get("where") is None:
+        return None  # a score is no act that scores
     if isinstance(by, Phrase) and by.slots:
         slots |= dict(by.slots)
         if "after" not in slots:
@@ -199,14 +211,56 @@ def inside(filled: Mapping[str, Value | None]) -> Value | None:
 
 
 def uses(filled: Mapping[str, Value | None]) -> Value | None:
-    """Somebody plays for the side that may use them."""
-    return phrase_of("plays for", {name: value for name, value in filled.items() if value is not None})
+    """Somebody plays for a side; “both sides” is the one with the ball."""
+    slots = {name: value for name, value in filled.items() if value is not None}
+    if slots.get("side") == Phrase("who.a side"):
+        slots["side"] = Phrase("who.side with the ball")
+    return phrase_of("plays for", slots)
+
+
+def more(filled: Mapping[str, Value | None]) -> Value | None:
+    """Rules and what follows them about the same players (“they”, or nobody named again)."""
+    before, after = tuple(flat([filled.get("a")])), tuple(flat([filled.get("b")]))
+    last = before[-1] if before else None
+    who = (last.get("who") or last.get("whom")) if isinstance(last, Phrase) else None
+    if not isinstance(who, Phrase):
+        return None
+    return (*before, *(same(rule, who) for rule in after if isinstance(rule, Phrase)))
+
+
+def same(phrase: Phrase, who: Phrase) -> Phrase:
+    """A tree with those named before in the place of “they”."""
+    if phrase == Phrase("who.SAME"):
+        return who
+    slots = ((name, same(value, who) if isinstance(value, Phrase) else value) for name, value in phrase.slots)
+    return Phrase(phrase.form, tuple(slots))
+
+
+def either(filled: Mapping[str, Value | None]) -> Value | None:
+    """A When of either of two events: two rules."""
+    rules = [when({"event": filled.get(name), "then": filled.get("then")}) for name in ("e", "f")]
+    return None if None in rules else tuple(flat(rules))
+
+
+def doing(filled: Mapping[str, Value | None]) -> Value | None:
+    """A When of either of two acts of the same players."""
+    events = {n: phrase_of("event.act", {"who": filled.get("who"), "act": filled.get(n)}) for n in ("a", "b")}  # type: ignore[dict-item]
+    return either({"e": events["a"], "f": events["b"], "then": filled.get("then")})
+
+
+def alike(filled: Mapping[str, Value | None]) -> Value | None:
+    """Passes from one role to another, or between players of one."""
+    first, second = (phrase_of("who.role", {"role": filled[name]}) for name in ("a", "b"))  # type: ignore[dict-item]
+    if first == second:
+        return phrase_of("passes.between", {"who": first})  # type: ignore[dict-item]
+    return phrase_of("passes.from to", {"who": first, "to": second})  # type: ignore[dict-item]
 
 
 GROUPED = {"who.role", "who.side", "who.its role", "who.other role"}
 JOINED = {
     "chain": chain, "WHEN": when, "EVERY": clock, "TURN": turn, "sixty": sixty, "SWAP": exchange, "both": several, "BIND": bind,
-    "LONG": long, "NOTACKLE": no_tackle, "TIMED": timed, "IN": inside, "USES": uses,
+    "LONG": long, "NOTACKLE": no_tackle, "TIMED": timed, "IN": inside, "USES": uses, "MORE": more,
+    "ALIKE": alike, "EITHER": either, "DOING": doing,
 }  # fmt: skip
 
 

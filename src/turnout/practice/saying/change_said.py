@@ -4,17 +4,16 @@ from turnout.practice.saying.who_said import Rows
 
 SECS: Rows = (
     ("{n:int} (second|s)", "{n}"),
-    ("{n:int} minute", "sixty(t={n})"),
     ("half [a] minute", "30"),
     ("minute [and] half", "90"),
     ("{n:int} [and] half minute", "sixty(t={n}, s=30)"),
-    ("minute", "60"),
 )
+SPAN: Rows = (("{s:secs}", "{s}"), ("{n:int} minute", "sixty(t={n})"), ("minute", "60"))
 MINS: Rows = (("{n:int} (minute|m)", "{n}"), ("minute", "1"))
 EVENT: Rows = (
     ("{w:group} [<also>|have|have just|just] {a:act}", "event.act(who={w}, act={a})"),
     ("{w:you} [<also>|have|have just|just|manage to|be] {a:act}", "event.act(who={w}, act={a})"),
-    ("{a:act}", "event.act(who=who.YOU, act={a})"),
+    ("{w:named} [have] (pass|play it|play out|release it|play <ball>|pass it|pass <ball>|play it out|let it go)", "event.act(who={w}, act=act.start)"),
     ("player there {a:act}", "event.act(who=who.player there, act={a})"),
     ("(player|they|receiver|he|she) (in there|in it|there) {a:act}", "event.act(who=who.player there, act={a})"),
     ("{w:named} ['s] [have|take|get|make] first touch", "event.act(who={w}, act=act.touches(n=1))"),
@@ -38,12 +37,12 @@ EVENT: Rows = (
     ("<ball> [have] (go in|be in|be play in|arrive|come in)", "event.ball enters(where=place.it)"),
     ("<ball> [have|be] (leave|come out of|go out of|get out of|be out of|be play out of) {p:place}",
      "event.ball leaves(where={p})"),
-    ("{t:secs} [have] (pass|go|be up|go by|elapse|be go)", "event.seconds pass(s={t})"),
-    ("(after|for) {t:secs}", "event.seconds pass(s={t})"),
-    ("(nobody|neither side|no side) [have] score (in|for|after|within) {t:secs}", "event.seconds without(s={t})"),
-    ("no (goal|score) (in|for|after|within) {t:secs}", "event.seconds without(s={t})"),
-    ("there be no (goal|score) (in|for|after|within) {t:secs}", "event.seconds without(s={t})"),
-    ("{t:secs} (pass|go|go by) (without|with no) (goal|score)", "event.seconds without(s={t})"),
+    ("{t:span} [have] (pass|go|be up|go by|elapse|be go)", "event.seconds pass(s={t})"),
+    ("(after|for) {t:span}", "event.seconds pass(s={t})"),
+    ("(nobody|neither side|no side) [have] score (in|for|after|within) {t:span}", "event.seconds without(s={t})"),
+    ("no (goal|score) (in|for|after|within) {t:span}", "event.seconds without(s={t})"),
+    ("there be no (goal|score) (in|for|after|within) {t:span}", "event.seconds without(s={t})"),
+    ("{t:span} (pass|go|go by) (without|with no) (goal|score)", "event.seconds without(s={t})"),
     ("(turn|round|go) (start|begin)", "event.turn starts"),
     ("(turn|round|go) (end|finish|be over|be up)", "event.turn ends"),
     ("(coach|i) (call|shout|say|blow|whistle|blow up|clap|give signal|blow whistle) [whistle|change|swap|go|now|so|signal]",
@@ -71,11 +70,25 @@ POINTS: Rows = (
     ("twice [as much]", "2"),
 )
 CHANGE: Rows = (
+    ("(you|they|both|2 of you|2|you 2|you both|they both|) (swap|change) [<place_swap>]", "change.exchange(who=who.PERSON, with=who.THEM)"),
+    ("{w:mover} (be go for|go for|go toward|aim for|be go to|be go at) {p:place} [on halfway]", "change.attacks(who={w}, where={p})"),
+    ("{g:next} (set off|go off|start off)", "change.starts(who=who.next group)"),
+    ("{w:mover} (go|be|come|step) {m:in_middle} [and|while] {x:mover} (come|step|get|go) (out|off)", "change.exchange(who={w}, with={x})"),
+    ("{x:mover} (come|step|get|go) (out|off) and {w:mover} (go|be|come|step) {m:in_middle}", "change.exchange(who={w}, with={x})"),
+    ("{w:mover} (take|go in) {x:mover} ('s) (place|spot|role)", "change.exchange(who={w}, with={x})"),
+    ("{g:next} (in|on|up|go|come on|come in|be up|be in|be on|step up|step in|take over|go on|go in|come up)", "change.comes in(who=who.next group)"),
+    ("(whoever|side|player|those|lot) [that|who] have be (on|in) [for] [the] long (go|come) (off|out)", "change.comes in(who=who.next group)"),
+    ("(it be|it go to|ball go to|possession go to|ball go back to|it go back to|ball over to|it go over to|ball be turn over to) {w:mover}", "change.starts(who={w})"),
+    ("it be {w:mover} ['s] ball [{p:out_of}]", "change.starts(who={w}, from={p})"),
+    ("(start|restart|begin|go) [again] (from|with) {w:mover}", "change.starts(who={w})"),
+    ("(new|another|fresh|next) ball [come|be play|go] [in] [straight in] (from|by) {w:mover}", "change.new ball(who={w})"),
+    ("{w:mover} (counter|counter attack|break|attack|break out|go) (into|to|at|on|towards|for) {p:place}", "change.attacks(who={w}, where={p})"),
+    ("{n:int} new {w:named}", "change.exchange(who=who.next group, with={w})"),
     ("{w:mover} <also> {c:bare}", "BIND(who={w}, do={c})"),
     ("{w:mover} {c:bare}", "BIND(who={w}, do={c})"),
     ("{w:mover} (will|be to|must|have to|have got to|can) {c:bare}", "BIND(who={w}, do={c})"),
     ("{w:mover} and {x:mover} [<also>] (swap|change) [<place_swap>]", "SWAP(who={w}, with={x})"),
-    ("{w:mover} (swap|change) [<place_swap>] with {x:mover}", "change.exchange(who={w}, with={x})"),
+    ("{w:mover} (swap|change) [<place_swap>] with {x:mover}", "SWAP(who={w}, with={x})"),
     ("(swap|change) {w:mover} (with|for|and) {x:mover}", "SWAP(who={w}, with={x})"),
     ("{w:mover} (replace|take place of|take over from|go in for|come in for|come on for|take [over]) {x:mover}",
      "change.exchange(who={w}, with={x})"),
@@ -87,7 +100,7 @@ CHANGE: Rows = (
      "change.starts(who={w})"),
     ("(other side|opponent) ball", "change.starts(who=who.other side)"),
     ("play (start|restart|begin|go on|be restart) (with|from|by) {w:mover}", "change.starts(who={w})"),
-    ("new ball [come|be play|go] [in] (from|by) {w:mover}", "change.new ball(who={w})"),
+    ("new ball {w:mover}", "change.new ball(who={w})"),
     ("side (change|swap|turn) (end|direction|round|way)", "change.ends"),
     ("(change|swap) end", "change.ends"),
     ("(turn|round|go) (end|be over|finish|stop)", "change.turn ends"),
@@ -98,17 +111,19 @@ CHANGE: Rows = (
 )
 # what follows its subject
 BARE: Rows = (
+    ("(go|be|step|come|move) {x:in_middle}", "change.joins(who=who.WHO, to={x})"),
+    ("(swap|change) [<place_swap>] with {x:mover}", "change.exchange(who=who.WHO, with={x})"),
+    ("(replace|take over from) {x:mover}", "change.exchange(who=who.WHO, with={x})"),
     ("(come|jump|step|go|move|join|drop|get) (in|inside|on|in play) [to {p:place}]", "change.comes in(who=who.WHO, to={p})"),
     ("(come|jump|step|go|move|drop|get) into {p:place}", "change.comes in(who=who.WHO, to={p})"),
     ("(go|come|step|drop|move|get|stay) (out|off|outside|to outside|on outside) [to {p:place}]",
      "change.goes out(who=who.WHO, to={p})"),
     ("(join|go in with|become|be|turn into|go in as|be now|change to|join in with|go with) {x:named}",
      "change.joins(who=who.WHO, to={x})"),
-    ("(go|be|step|come|move) {x:in_middle}", "change.joins(who=who.WHO, to={x})"),
     ("(go|come|drop) back [home|to <its> place|where (they|he|she) come from|out to <its> place]", "change.goes back(who=who.WHO)"),
     ("(start|restart|begin|have <ball>|get <ball>|kick off|start with <ball>|start again|get <ball> back|be give <ball>|"
      "take <ball>|restart with <ball>|have first ball|start <ball>) [{p:out_of}]", "change.starts(who=who.WHO, from={p})"),
-    ("(play|chuck|throw|pass|serve|roll|put|feed|knock|send|bring|start with|get) [in] [a] new (ball|1) [in] [{p:out_of}]",
+    ("(play|chuck|throw|pass|serve|roll|put|feed|knock|send|bring|start with|get) [in] [a] (new|another|fresh) (ball|1) [straight] [in] [{p:out_of}]",
      "change.new ball(who=who.WHO, from={p})"),
     ("keep [hold of] <ball>", "change.keeps(who=who.WHO)"),
     ("<earn> {n:points}", "change.points(who=who.WHO, n={n})"),
@@ -128,6 +143,7 @@ THEN: Rows = (
     ("{w:mover} {c:bare} (and|then|and then) {d:bare}", "chain(a=BIND(who={w}, do={c}), b=BIND(who={w}, do={d}))"),
 )
 TABLES = {
-    "secs": SECS, "mins": MINS, "event": EVENT, "state": WHILE, "points": POINTS, "change": CHANGE, "bare": BARE,
+    "next": ((  "[the] (next|new|wait|rest|fresh) (group|pair|lot|player|side|line|set|wave|trio|batch|few|1|2|3|4)", "who.next group"),),
+    "secs": SECS, "span": SPAN, "mins": MINS, "event": EVENT, "state": WHILE, "points": POINTS, "change": CHANGE, "bare": BARE,
     "out_of": OUT_OF, "then": THEN,
 }  # fmt: skip

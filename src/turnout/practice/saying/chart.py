@@ -12,6 +12,7 @@ from turnout.practice.saying.tables import TABLES
 from turnout.practice.saying.words import Token
 
 MOST_STEPS = 200_000  # of matching in one sentence; a longer search is given up
+FIRST = ("aim", "bare", "where", "scoring", "act")  # of these an earlier row goes before a later one that reads as far
 ALSO = {"'s": ("be", "have")}
 
 
@@ -115,8 +116,9 @@ class Chart:
         for some, phrasing in beginning(kind):
             if some is not None and not some & begins:
                 continue
+            settled = set(found) if kind in FIRST else set()
             for end, gaps in self.match(phrasing.nodes, at, {}):
-                for value in built(phrasing.meaning, gaps):
+                for value in built(phrasing.meaning, gaps) if end not in settled else ():
                     found.setdefault(end, {})[value] = None
         return {end: tuple(values) for end, values in found.items()}
 

@@ -4,14 +4,14 @@ from collections.abc import Iterator, Mapping
 
 from turnout.practice.lexer import Piece, named
 from turnout.practice.model import LINES, Group, Phrase
-from turnout.practice.names import Names
+from turnout.practice.names import Names, singular
 from turnout.practice.saying.words import Token, words_alike
 
 EDGE = (
     "outside player", "helper", "player outside", "player on outside", "player on edge", "player on outside of square",
     "outsides", "outsider", "wall player", "bumper", "bounce player", "1 outside", "1 on outside", "edge", "edge player",
     "outer player", "player around edge", "helper on outside", "player round edge", "wall", "support player", "outside 1",
-    "helper on edge", "player on the side", "player on sides", "outside support", "side player",
+    "helper on edge", "player on the side", "mate on edge", "mate on outside", "mate outside", "outside mate", "player on sides", "outside support", "side player",
 )  # fmt: skip
 INSIDE = (
     "inside player", "player inside", "player in middle", "middle player", "insider", "1 in middle", "1 inside",
@@ -31,17 +31,35 @@ FIRST = ("square", "grid", "area", "pitch", "field", "box", "circle", "playing a
 MIDDLE = ("middle", "middle square", "central square", "middle box", "middle zone", "centre", "center", "central zone")
 
 
-Alias = tuple[tuple[str, ...], str, Phrase]  # its words, the type it reads as, what it means
+Alias = tuple[tuple[str, ...], str, Phrase | str]  # its words, the type it reads as, what it means
 
 
 def aliases(names: Names) -> list[Alias]:
-    """Every coach's word for players and places of the practice."""
-    return [
-        (tuple(words_alike(words)), kind, value)
-        for kind, pairs in (("coach_who", who_words(names)), ("coach_place", place_words(names)),
-                            ("coach_end", end_words(names)), ("in_middle", middle_words(names)))
-        for words, value in pairs
-    ]  # fmt: skip
+    """Every coach's word for players and places of the practice; one that would mean two things means none."""
+    whom = only_one(who_words(names))
+    roles = {words: value["role"] for words, value in whom.items() if [name for name, _ in value.slots] == ["role"]}
+    kinds = {
+        "coach_who": whom, "coach_role": roles, "coach_place": only_one(place_words(names)),
+        "coach_end": only_one(end_words(names)), "in_middle": only_one(middle_words(names)),
+        "coach_places": only_one(list_words(names)),
+    }  # fmt: skip
+    return [(words, kind, value) for kind, some in kinds.items() for words, value in some.items()]  # type: ignore[misc]
+
+
+def only_one(pairs: Iterator[tuple[str, Phrase]]) -> dict[tuple[str, ...], Phrase]:
+    """Words and what they mean, without those that mean two things."""
+    found: dict[tuple[str, ...], set[Phrase]] = {}
+    for words, value in pairs:
+        found.setdefault(tuple(words_alike(words)), set()).add(value)
+    return {words: next(iter(values)) for words, values in found.items() if len(values) == 1}
+
+
+def list_words(names: Names) -> Iterator[tuple[str, Phrase]]:
+    """“The zones”: the one list of places that ends so."""
+    lasts = [name.split()[-1] for name in names.lists]
+    for name, last in zip(names.lists, lasts, strict=True):
+        if lasts.count(last) == 1:
+            yield last, named_place(name)
 
 
 def whom(group: Group) -> Phrase:
@@ -146,7 +164,8 @@ def end_words(names: Names) -> Iterator[tuple[str, Phrase]]:
         ends = [by_name[name] for name in place.members if name in by_name]
         if len(ends) == 2 and {end.side for end in ends} in ({"north", "south"}, {"east", "west"}):
             if all(end.kind in (*LINES, "strip") for end in ends):
-                last = place.name.split()[-1]
+                last = singular(place.name).split()[-1]
+                yield singular(place.name), Phrase("place.attacking end")
                 value = Phrase("place.attacking end")
                 yield from ((words, value) for words in (last, f"end {last}", "end", f"other {last}", "far end"))
 
@@ -165,7 +184,7 @@ def named_readings(
     """The readings of names and of coach's words: (type, token where it begins) -> where it ends and its value."""
     found: dict[tuple[str, int], dict[tuple[int, Phrase | str], None]] = {}
     first_of = {token.at: number for number, token in reversed(list(enumerate(tokens)))}
-    taken: set[tuple[int, int]] = set()
+    taken: set[tuple[int, int, bool]] = set()
     for number, token in enumerate(tokens):
         if first_of[token.at] != number:
             continue
@@ -173,11 +192,18 @@ def named_readings(
             end = number + sum(number <= at and other.at < reading.end for at, other in enumerate(tokens))
             kind = {"SIDE": "side_name", "ROLE": "role_name", "PLACE": "place_name"}[reading.terminal]
             found.setdefault((kind, number), {})[(end, str(reading.value))] = None
-            taken.add((number, end, kind == "place_name"))  # type: ignore[arg-type]
+            if reading.terminal == "PLACE" and str(reading.value) in names.lists:
+                found.setdefault(("list_name", number), {})[(end, str(reading.value))] = None
+            taken.add((number, end, kind == "place_name"))
     words = [token.word for token in tokens]
     for said, kind, value in aliases(names):
         for number in range(len(words) - len(said) + 1):
             end = number + len(said)
-            if tuple(words[number:end]) == said and (number, end, kind in ("coach_place", "coach_end")) not in taken:
-                found.setdefault((kind, number), {})[(end, value)] = None
+            place = kind.startswith(("coach_place", "coach_end"))
+            many = pieces[tokens[end - 1].at].word.endswith("s")
+            if kind == "coach_end" and many:
+                continue
+            if tuple(words[number:end]) != said or (kind != "coach_end" and (number, end, place) in taken) or (kind == "coach_places" and not many):
+                continue
+            found.setdefault((kind, number), {})[(end, value)] = None
     return {key: tuple(values) for key, values in found.items()}

@@ -18,13 +18,13 @@ CUES: dict[str, Cues] = {
         ("{n:int} point", 2.6), ("(point|worth|bonus)", 1.8), ("(score|goal)", 0.9), ("{n:int} pass", 1.2),
         ("(for|by|if you|when you|every time you) {a:act}", 1.2), ("(dribble|stop it|run it|through gate|end zone|over line)", 1.0),
         ("in a row", 0.8), ("(gate|target|line)", 0.5), ("to score", 1.2), ("{n:int} touch", -1.5),
-        ("(within|in) {t:secs} of", 0.7), ("(receive|win it back|keep it for)", 0.5), ("until", -1.0), ("not", -0.5),
+        ("(within|in) {t:span} of", 0.7), ("(receive|win it back|keep it for)", 0.5), ("until", -1.0), ("not", -0.5),
     ),
     "score counts": (
         ("(double|worth double|count double|twice|triple|treble)", 2.2), ("(first time|1 touch|header|volley) [goal|finish|score]", 1.6),
         ("(goal|finish|score) (be worth|count|count as|be) {n:int}", 2.5), ("{n:int} if", 0.8), ("(goal|finish) from", 1.2),
         ("(outside|inside) box", 0.5), ("assist", 0.8), ("(header|head)", 1.0), ("worth", 0.8),
-        ("goal (within|in|inside) {t:secs}", 1.0),
+        ("goal (within|in|inside) {t:span}", 1.0),
     ),
     "score after": (
         ("before (you|they|we|a|any|)  [may] (score|shoot|shot|goal|go to goal|attempt)", 3.0),
@@ -88,8 +88,8 @@ CUES: dict[str, Cues] = {
         ("(leave alone|untouchable|unopposed|no pressure|passive)", 1.5), ("(shadow|jockey)", 1.0), ("take it off", 1.0), ("win (it|ball) off", 0.6),
     ),
     "must": (
-        ("{t:secs} to {a:act}", 3.0), ("(must|have to|got to|need to) {a:act} (in|within|inside)", 2.5), ("(within|inside|in|under) {t:secs}", 1.5), ("{t:secs}", 1.4),
-        ("(must|have to|got to|have got)", 0.7), ("(shoot|finish|get shot)", 0.8), ("second", 0.6), ("every {t:secs}", -1.5), ("(or|else|otherwise) (you|it|they) lose", 0.8),
+        ("{t:span} to {a:act}", 3.0), ("(must|have to|got to|need to) {a:act} (in|within|inside)", 2.5), ("(within|inside|in|under) {t:span}", 1.5), ("{t:span}", 1.4),
+        ("(must|have to|got to|have got)", 0.7), ("(shoot|finish|get shot)", 0.8), ("second", 0.6), ("every {t:span}", -1.5), ("(or|else|otherwise) (you|it|they) lose", 0.8),
         ("(bonus|point|worth)", -0.8), ("(turn|round|go) last", -1.0),
     ),
     "move along": (

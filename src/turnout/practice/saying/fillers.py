@@ -22,8 +22,47 @@ FILLERS = (
 OPENERS = ("so", "and", "but", "ok", "then", "also", "oh", "just so you know", "remember that", "note that", "because")
 
 
-def kept(tokens: list[Token]) -> list[Token]:
+# words of talk: a clause of nothing else, between two marks, says no rule
+TALK = """
+quick quickly sharp hard proper properly clean cleanly nice nicely easy fair fun simple simply head eye foot toe sole heel body shape angle
+patient calm energy effort intensity breather drink water voice loud loudly hear listen moan argue complain chase worry think scan look
+see know remember thing idea way reason today tonight match real saturday life world brave clever smart alert ready awake switch concentrate
+concentration focus sprint hurry rush panic sulk cheat hide wait watch imagine pretend picture love hate like happy sorry thanks thank
+cheer clap high five smile laugh silly daft lazy slow slowly tired fresh warm cold wet dry sun rain wind clock tick running simples honest
+honestly luck lucky unlucky trust mistake brilliant great lovely super good better best bad worse encourage reward praise learn lesson
+question ask answer tell explain understand clear show idea tempo rhythm pace speed busy lively movement support communicate talk name
+confident confidence relax pressure composure decision decide choose pick careful care matter important key main top big small bit lot plenty
+""".split()
+PLAIN = """
+i you he she they we it that this those these them us me my your our their his her to of and so but because cos for with as like on at
+up there here then about be do have will would make let want try more much very too what who how why where which
+""".split()
+HARMLESS = {word for text in TALK for word in words_alike(text)}
+FUNCTION = {word for text in PLAIN for word in words_alike(text)}
+IDLE = {word for text in "chase moan argue complain worry hide panic rush cheat sulk wait watch ask slow".split() for word in words_alike(text)}
+
+
+def spoken(tokens: list[Token], marks: list[int]) -> list[Token]:
+    """The tokens without clauses that are talk from one mark to the next."""
+    ends = [-1, *marks, tokens[-1].at + 1 if tokens else 0]
+    clauses = [[token for token in tokens if low < token.at < high] for low, high in zip(ends, ends[1:], strict=False)]
+    return [token for clause in clauses if not talk(clause) for token in clause]
+
+
+def talk(clause: list[Token]) -> bool:
+    """Whether a clause has talk and nothing but talk; “not” only before what a player should not idle with."""
+    words = [token.word for token in clause]
+    after = [*words, ""][1:]
+    known = all(
+        word in HARMLESS or word in FUNCTION or (word == "not" and follows in IDLE)
+        for word, follows in zip(words, after, strict=True)
+    )
+    return known and any(word in HARMLESS for word in words)
+
+
+def kept(tokens: list[Token], marks: list[int]) -> list[Token]:
     """The tokens without what only fills, longest first."""
+    tokens = spoken(tokens, marks)
     left, at = [], 0
     while at < len(tokens):
         step = longest(tokens, at, FILLED)

@@ -130,7 +130,7 @@ def fillings(template: tuple[Part, ...], chart: Chart, names: Names) -> dict[str
 
 SPANS = {"who": "group", "act": "act", "place": "place", "event": "event", "how": "how", "passes": "which", "while": "state",
          "changes": "then"}  # fmt: skip
-UNITS = {"s": "secs", "t": "mins", "n": "points", "k": "int"}
+UNITS = {"s": "span", "t": "mins", "n": "points", "k": "int"}
 
 
 def spans(slot: Slot, chart: Chart, names: Names) -> Iterator[tuple[int, int, Phrase | int | str]]:

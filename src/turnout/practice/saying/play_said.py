@@ -1,10 +1,12 @@
 """Everyday words for who plays for whom, directions, changes, starts, turns and laws."""
 
+from turnout.practice.saying.talk_said import TABLES as TALK
 from turnout.practice.saying.who_said import Rows
 
 WITH = "(with|for|on|on side of|alongside)"
 STANDING: Rows = (
-    (f"{{w:named}} [always|only] (play|be|work|help|go|be play) {WITH} {{s:group}}", "plays for(who={w}, side={s})"),
+    ("{w:named} [always|only] (play|be|work|help|go|be play) (with|for) (both|either) side", "plays for(who={w}, side=who.side with the ball)"),
+    (f"{{w:named}} [always|only] (play|be|work|help|go|be play) [always|only] {WITH} {{s:group}}", "USES(who={w}, side={s})"),
     ("{w:named} [always|only] (help|support|join|assist|help out|back up) {s:group}", "plays for(who={w}, side={s})"),
     ("{w:named} be [always] (on side|in side) [that have|with|in] <ball>", "plays for(who={w}, side=who.side with the ball)"),
     ("{w:named} be [always] (attack|in possession|on ball|attacker)", "plays for(who={w}, side=who.side with the ball)"),
@@ -12,6 +14,10 @@ STANDING: Rows = (
     ("{s:group} (may|get to|) (use|play with|have|get) {w:named} [as an extra player|as extra|as well|too]",
      "USES(who={w}, side={s})"),
     ("<when> you be (lose|behind|down) you (get|have|may use) {w:extra}", "plays for(who={w}, side=who.side behind)"),
+    ("<while> {s:state} {w:group} <may> (come in|join in|step in|drop in|come inside|go inside|enter|come)",
+     "may come in(who={w}, where=place.INNER(who={w}), while_={s})"),
+    ("<while> {s:state} {w:group} <may> (come in|come into|join in|step in|drop in|enter|go in|come inside|go into|come in to|go inside) {p:place}",
+     "may come in(who={w}, where={p}, while_={s})"),
     ("{w:group} <may> (come in|come into|join in|step in|drop in|enter|go in|come inside|come|go into|come in to|go inside|drop into) "
      "{p:inner} {c:cond}", "LONG(form=may come in, who={w}, where={p}, by={c})"),
     ("{w:group} <may> (come in|join in|step in|drop in|come inside|go inside|enter|come) {c:cond}",
@@ -24,8 +30,26 @@ STANDING: Rows = (
 EXTRA: Rows = (("{w:named}", "{w}"), ("(extra player|extra 1|spare player)", "place.EXTRA"))
 INNER: Rows = (("{p:place}", "{p}"), ("[and] (help|support|join in|play|make it {n:int} v {m:int})", "place.INNER"))
 WHEN: Rows = (
+    ("(side|colour|whoever|whichever side|whichever colour|whichever of them) [that|who] [be|first] (lose <ball>|give <ball> away|give away <ball>) [then|have to|must|be the ones who] "
+     "(defend|become defender|become {x:named}|go in|hunt|chase|be defender|be {x:named}|swap|go in middle|go in to defend|take over as {x:named}|swap with {x:named}|go defend)", "ROTATE"),
+    ("<when> [a|your] (side|colour|you|they) (lose <ball>|give <ball> away) [you|they|that side|it|that colour] [then|have to|must] (defend|become defender|become {x:named}|hunt|chase|be {x:named}|swap with {x:named})", "ROTATE"),
+    ("lose <ball> and [your side|your colour|you] (defend|become defender|become {x:named}|hunt|chase|be {x:named}|swap with {x:named})", "ROTATE"),
+    ("<when> {e:event} or {f:event} [then] {t:then}", "EITHER(e={e}, f={f}, then={t})"),
+    ("<when> {w:subject} [have] {a:act} or {b:act} [then] {t:then}", "DOING(who={w}, a={a}, b={b}, then={t})"),
+    ("{t:then} <when> {e:event} or {f:event}", "EITHER(e={e}, f={f}, then={t})"),
+    ("{t:then} <when> {w:subject} [have] {a:act} or {b:act}", "DOING(who={w}, a={a}, b={b}, then={t})"),
+    ("(win|win it|win your 1 v 1|win 1 v 1|win your go|win your game) and [you] (stay on|stay in|keep on) [and] [loser (go to back [of queue|of line]|go off|"
+     "come off|join the queue|go out|make way)]", "WHEN(event=event.act(who=who.a side, act=act.score), "
+     "then=change.exchange(who=who.other side, with=who.next group))"),
+    ("passer follow <its> pass [out|in] [and] [receiver (come|go) (in|inside|into middle)]", "FOLLOW"),
+    ("receiver (come|go) (in|inside) and passer (go|come) (out|outside)", "FOLLOW"),
     ("<when> {e:event} [then] {t:then}", "WHEN(event={e}, then={t})"),
     ("{t:then} <when> {e:event}", "WHEN(event={e}, then={t})"),
+    ("{w:named} (who|that) {a:act} [then] {c:bare}", "WHEN(event=event.act(who={w}, act={a}), then=BIND(who=who.PERSON, do={c}))"),
+    ("(loser|lose side) (off|out|come off|go off) [and] [{g:next} (on|in|come on|come in|up|go on)]",
+     "WHEN(event=event.act(who=who.a side, act=act.score), then=change.exchange(who=who.other side, with=who.next group))"),
+    ("after {a:act} {t:then}", "WHEN(event=event.act(who=who.YOU, act={a}), then={t})"),
+    ("after (goal|every goal|each goal) {t:then}", "WHEN(event=event.act(who=who.YOU, act=act.score), then={t})"),
     ("{e:given} [and|then|and then] {t:then}", "WHEN(event={e}, then={t})"),
     ("on {e:call} {t:then}", "WHEN(event={e}, then={t})"),
     ("{t:then} on {e:call}", "WHEN(event={e}, then={t})"),
@@ -41,7 +65,7 @@ WHEN: Rows = (
     ("(whoever|player who|1 who|if you) {a:act} [and|you|they|then] {c:bare}",
      "WHEN(event=event.act(who=who.YOU, act={a}), then=BIND(who=who.PERSON, do={c}))"),
     ("(follow <its> pass|follow pass|player follow <its> pass|pass and follow|everyone follow <its> pass)", "FOLLOW"),
-    ("(every|each|every other|after every|after each) {t:mins} {c:then}", "EVERY(t={t}, then={c})"),
+    ("(every|each|after every|after each) {t:mins} [we|you|they] {c:then}", "EVERY(t={t}, then={c})"),
     ("{c:then} (every|each|after every|after each) {t:mins}", "EVERY(t={t}, then={c})"),
     ("(every|each|after every) {s:secs} {c:then}", "EVERY(s={s}, then={c})"),
     ("{c:then} (every|each|after every) {s:secs}", "EVERY(s={s}, then={c})"),
@@ -49,6 +73,9 @@ WHEN: Rows = (
 )
 NEXT: Rows = (("{w:player}", "{w}"),)
 GIVEN: Rows = (
+    ("(every|any|each) ball (that|which|) go out", "event.ball out"),
+    ("(every|any|each) time <ball> go out", "event.ball out"),
+    ("(every|each) goal", "event.act(who=who.YOU, act=act.score)"),
     ("{a:act}", "event.act(who=who.YOU, act={a})"),
     ("{w:named} {a:act}", "event.act(who={w}, act={a})"),
     ("(score|scored) on", "event.act(who=who.YOU, act=act.concede)"),
@@ -74,16 +101,21 @@ START: Rows = (
      "to start it|to kick off]", "first pass(who={w}, to={x})"),
     (f"{{w:named}} {SERVE} [in|out|across] [<ball>|it|first ball|first pass] [in|out|across] (to start|to begin|to kick off|to get it start|first|to get us start)",
      "first pass(who={w})"),
+    ("{w:named} (start|begin|kick off) with [a] (pass|ball|serve) (to|into) {x:group}", "first pass(who={w}, to={x})"),
     ("{w:named} play first pass [to {x:group}]", "first pass(who={w}, to={x})"),
     ("first pass (be|come) from {w:named} [to {x:group}]", "first pass(who={w}, to={x})"),
     ("(turn|game|round|go|match|each turn|each game|each round|each go|each match|every turn|every round|shift|play) (last|be|go on for|run for|take|for) {t:mins} [each|long]",
      "TURN(t={t})"),
     ("(turn|game|round|go|match|each turn|each game|each round|each go|every turn|every round|shift|play) (last|be|go on for|run for|take|for) {s:secs} [each|long]",
      "TURN(s={s})"),
-    ("{t:mins} (per|each|a|for each|for a|) (turn|game|round|go|match|shift)", "TURN(t={t})"),
-    ("{s:secs} (per|each|a|for each|for a|) (turn|round|go|shift)", "TURN(s={s})"),
+    ("[you get|you have|we do|it be|they get] {t:mins} (per|each|a|for each|for a|) (turn|game|round|go|match|shift)", "TURN(t={t})"),
+    ("{s:secs} then (it be dead|it be over|it be finish|stop|time be up|we go again|next go) [and|then] [we go again|next go]", "TURN(s={s})"),
+    ("{t:mins} then (it be dead|it be over|it be finish|stop|time be up|we go again|next go) [and|then] [we go again|next go]", "TURN(t={t})"),
+    ("(each|every) (wave|group|turn|pair|go|attack) [of {n:int}] (attack|play|go|have|work|be on|get|have get) [for] {s:secs} [at most|max|tops|at the most|maximum]", "TURN(s={s})"),
+    ("(each|every) (wave|group|turn|pair|go) [of {n:int}] (attack|play|go|have|work|be on|get) [for] {t:mins} [at most|max|tops|maximum]", "TURN(t={t})"),
+    ("[you get|you have|we do|it be|they get|they have] {s:secs} (per|each|a|for each|for a|) (turn|round|go|shift)", "TURN(s={s})"),
     ("first [side] to {n:int} [goal|point|pass] [win|win it]", "turn points(n={n})"),
-    ("(play|game|turn|we play|we go|play be|game be) [up|first] to {n:int} [goal|point]", "turn points(n={n})"),
+    ("(play|game|turn|we play|we be play|we go|play be|game be|it be) [up|first] to {n:int} [goal|point]", "turn points(n={n})"),
     ("(turn|game|round) (end|finish|be over) (at|after|on|when someone get|when a side get) {n:int} [goal|point]", "turn points(n={n})"),
     ("{n:int} (goal|point) (win|win it|end it|end the turn|wins the game)", "turn points(n={n})"),
 )
@@ -102,12 +134,16 @@ BACK: Rows = (
     ("<when> [it|<ball>] (go|be) (out|off|out of play) throw it [back] in", "ball back(how=restart.throw-in)"),
 )
 RESTART: Rows = (
-    ("(kick-in|kick in|kick-ins|pass-in|pass-ins|pass in|kick)", "restart.kick-in"),
-    ("(dribble-in|dribble in|dribble-ins|drive in|dribble it in)", "restart.dribble-in"),
+    ("(kick it in|kick <ball> in|kick-in|kick in|kick-ins|pass-in|pass-ins|pass in|kick)", "restart.kick-in"),
+    ("(dribble <ball> in|dribble-in|dribble in|dribble-ins|drive in|dribble it in)", "restart.dribble-in"),
     ("(throw-in|throw in|throw-ins|throw)", "restart.throw-in"),
     ("(pass|ball|restart|new pass|throw) from {w:group}", "restart.pass(who={w})"),
 )
 LAWS: Rows = (
+    ("offside [rule] [only] [be|apply|be on|count] [only] (from|past|beyond|over) (halfway|halfway line|half line)", "offside"),
+    ("[you|they] <maynot> (use|go through|go back through|score through|dribble through|pass through|play through) {g:place_name} (you|they) (have just|just) (come|go|be|use|score) [through|in|at]",
+     "no repeat(where=place.named(place={g}))"),
+    ("first pass be free [in rondo] [so (they|you) may not (pounce|press|win it|tackle|go|intercept) until (2|second) [1|pass]]", "free pass"),
     ("first pass [after a restart|after start|after a start|each time|in rondo|of every go|every time|in|out] (be|have to be) (free|unopposed|uncontested|unchallenged|safe)", "free pass"),
     ("first pass [in rondo] be free so (they|you) may not (pounce|press|win it|tackle|go|intercept) until (2|second) [1|pass]", "free pass"),
     ("(free|unopposed|uncontested) first pass", "free pass"),
@@ -122,7 +158,7 @@ LAWS: Rows = (
     ("[you|they] <maynot> (use|go through|score in|pass through|score through|go in|play through|go back through|do) same {g:place_name} (twice|2 time) [in row|running|in a row|straight away]",
      "no repeat(where=place.named(place={g}))"),
     ("not same {g:place_name} (twice|2 time) [in row|running]", "no repeat(where=place.named(place={g}))"),
-    ("(different|new) {g:place_name} (each|every) time", "no repeat(where=place.named(place={g}))"),
+    ("[go through|use|score in|play through] (different|new) {g:place_name} (each|every) time", "no repeat(where=place.named(place={g}))"),
     ("[you|they] must (use|go through|go to|score in) (different|new|another) {g:place_name} (each|every|next) time",
      "no repeat(where=place.named(place={g}))"),
     ("offside (rule apply|apply|be on|count|be play|in play|be in play|rule be on|be in force|rule be in force|be enforce|in force)", "offside"),
@@ -142,10 +178,19 @@ LAWS: Rows = (
 LAWS = tuple((said.replace("((", "( ("), told) for said, told in LAWS)
 
 TABLES = {
-    "standing": (*STANDING, *WHEN, *START, *BACK, *LAWS), "extra": EXTRA, "inner": INNER, "next_in": NEXT, "given": GIVEN,
+    **TALK, "standing": (*STANDING, *WHEN, *START, *BACK, *LAWS), "extra": EXTRA, "inner": INNER, "next_in": NEXT, "given": GIVEN,
     "call": CALL, "at": AT, "restart": RESTART,
     "rule": (("{r:scoring}", "{r}"), ("{r:limit}", "{r}"), ("{r:standing}", "{r}")),
     "rules": (
-        ("{r:rule}", "{r}"), ("{r:rule} [and|but|then|while|or else] {s:rules}", "both(a={r}, b={s})"),
+        ("{r:whole}", "{r}"), ("{r:whole} [and|but|then|while|or else] {s:rules}", "both(a={r}, b={s})"),
+        ("{t:talk} {s:rules}", "{s}"),
+    ),
+    "whole": (
+        ("{r:rule}", "{r}"), ("{r:rule} {t:talk}", "{r}"), ("{r:rule} [and|but|then|so] {s:more}", "MORE(a={r}, b={s})"),
+        ("{r:rule} [and|but|then|so] {s:more} [and|but|then] {u:more}", "MORE(a=MORE(a={r}, b={s}), b={u})"),
+        ("{r:rule} [and|but|then|so] {s:more} {t:talk}", "MORE(a={r}, b={s})"),
+        ("{r:limit} [or|else|otherwise|or else|and if not] {t:penalty}", "{r}"),
+        ("{r:scoring} [and|but] {t:nothing}", "{r}"), ("{r:limit} [and|but] {t:nothing}", "{r}"),
+        ("{r:standing} [and|so] {t:swapped}", "{r}"), ("{t:talk} {r:rule}", "{r}"),
     ),
 }  # fmt: skip

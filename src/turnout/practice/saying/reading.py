@@ -34,24 +34,28 @@ def meanings(chart: Chart, names: Names) -> tuple[tuple[Phrase, ...], ...]:
     except Lost:
         return ()
     found = {rules: None for value in values if (rules := in_language(phrases(value), names))}
-    return tuple(found)
+    fewest = min((len(rules) for rules in found), default=0)
+    return tuple(rules for rules in found if len(rules) == fewest)
 
 
 def chart_of(text: str, names: Names) -> Chart:
     """The sentence ready to be read, what only fills it left out."""
     words = pieces(text)[: MOST_WORDS + 1]
-    tokens = kept(alike([piece.word for piece in words]))
+    tokens = kept(alike([piece.word for piece in words]), [number for number, piece in enumerate(words) if not piece.word[0].isalnum()])
     return Chart(tokens, named_readings(words, tokens, names))
 
 
 def in_language(rules: tuple[Phrase, ...], names: Names) -> tuple[Phrase, ...]:
     """Rules as the language reads them when they are printed; none where one cannot be said."""
+    try:
+        whole = [canonical(made) for rule in rules for made in resolved(rule, names)]
+    except Open:
+        return ()
     said = []
-    for rule in rules:
+    for made in whole:
         try:
-            made = canonical(resolved(rule, names))
             again = canonical(read(print_rule(made, names), names))
-        except (Open, Unread, ValueError, KeyError):
+        except (Unread, ValueError, KeyError):
             return ()
         if misfit(again) is not None or misfit(made) is not None:
             return ()

@@ -2,30 +2,63 @@
 
 from turnout.practice.model import LINES, Phrase, PlaceDef
 from turnout.practice.names import Names
-from turnout.practice.saying.building import PERSON, SIDE, THEY
 from turnout.practice.saying.coach_names import named_place
 
 YOU = "who.YOU"
+LIMITS = ("touches", "stay in", "stay out", "may not", "must", "stand still")
+# whoever does it first had not, or had, the ball before: saying so says nothing
+PLAIN = {"who.side without the ball": ("act.win", "act.win and pass", "act.tackle"), "who.side with the ball": ("act.lose",)}
 
 
 class Open(Exception):
     """A part that the practice does not fill, or fills in more ways than one."""
 
 
-def resolved(rule: Phrase, names: Names) -> Phrase:
-    """A rule with nothing left open; raises Open."""
+def resolved(rule: Phrase, names: Names) -> tuple[Phrase, ...]:
+    """A rule with nothing left open, or the rules it stands for; raises Open."""
     if rule.form == "FOLLOW":
-        return follow(names)
-    return filled(homed(rule, names), names)
+        return (follow(names),)
+    if rule.form == "ROTATE":
+        return rotation(names)
+    return (plain(rule, names),)
+
+
+def plain(rule: Phrase, names: Names) -> Phrase:
+    """One rule with nothing left open; raises Open."""
+    return filled(told(homed(rule, names), names), names)
+
+
+def told(rule: Phrase, names: Names) -> Phrase:
+    """A limit on “you” as one on everyone; until “they have 2 touches” in a place, as until the player there has."""
+    slots = []
+    for name, value in rule.slots:
+        if value == Phrase(YOU) and rule.form in LIMITS:
+            value = Phrase("who.everyone") if rule.form != "must" or len(names.sides) == 1 else Phrase("who.a side")
+        if name == "until" and isinstance(value, Phrase) and rule.form in ("stay out", "no tackle"):
+            value = there(value) if rule.get("where") else value
+        slots.append((name, value))
+    return Phrase(rule.form, tuple(slots))
+
+
+def there(event: Phrase) -> Phrase:
+    """Touches and holding the ball of “you”, told of the player in the place named."""
+    act = event.get("act")
+    if event.get("who") != Phrase(YOU) or not isinstance(act, Phrase) or act.form not in ("act.touches", "act.keep for"):
+        return event
+    return Phrase("event.act", (("who", Phrase("who.player there")), ("act", act)))
 
 
 def filled(phrase: Phrase, names: Names) -> Phrase:
     """A tree with its “you” and its crossing of lines filled."""
     if phrase.form == YOU:
         return anybody(names)
-    if phrase.form in (PERSON, SIDE, THEY) or phrase.form.isupper() or phrase.form == "place.INNER":
+    if phrase.form.rpartition(".")[2].isupper() and phrase.form != "act.RUN":
         raise Open
     slots = tuple((name, filled(value, names) if isinstance(value, Phrase) else value) for name, value in phrase.slots)
+    act, who = phrase.get("act"), phrase.get("who")
+    if phrase.form == "event.act" and isinstance(act, Phrase) and isinstance(who, Phrase):
+        if act.form in PLAIN.get(who.form, ()):
+            return Phrase("event.act", (("who", Phrase("who.a side")), ("act", filled(act, names))))
     if phrase.form == "act.RUN":
         return Phrase("act.run through" if is_line(slots, names) else "act.run into", slots)
     return Phrase(phrase.form, slots)
@@ -98,3 +131,21 @@ def follow(names: Names) -> Phrase:
     event = Phrase("event.act", (("who", Phrase("who.a side")), ("act", Phrase("act.pass to", (("to", to),)))))
     swap = Phrase("change.exchange", (("who", Phrase("who.passer")), ("with", Phrase("who.receiver"))))
     return Phrase("when", (("event", event), ("then", Phrase("changes.one", (("a", swap),)))))
+
+
+def rotation(names: Names) -> tuple[Phrase, ...]:
+    """“Whoever loses it defends”, of two roles that keep the ball off a third group: each changes over with it."""
+    playing = [group for group in names.groups if not group.waits]
+    keep = [group for group in playing if sum(other.side == group.side for other in playing) > 1]
+    rest = [group for group in playing if group not in keep]
+    if len(keep) < 2 or len({group.side for group in keep}) != 1 or len(rest) != 1:
+        raise Open
+    return tuple(changed_over(group.role, rest[0].side) for group in keep)
+
+
+def changed_over(role: str, side: str) -> Phrase:
+    """When a role loses the ball, it and a side change over."""
+    who, other = Phrase("who.role", (("role", role),)), Phrase("who.side", (("side", side),))
+    event = Phrase("event.act", (("who", who), ("act", Phrase("act.lose"))))
+    change = Phrase("change.over", (("who", who), ("with", other)))
+    return Phrase("when", (("event", event), ("then", Phrase("changes.one", (("a", change),)))))

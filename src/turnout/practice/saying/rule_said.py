@@ -12,6 +12,10 @@ END += "play|maximum|on ball|before pass|and that be it|and that be all|rule]"
 PLAIN = "(only|just|max|maximum|at most|up to)"
 UNTIL = "[(until|before) {u:event}]"
 TOUCHES: Rows = (
+    (f"(play|we play|we be play|it be|this be|all|everyone play|this be all|we be on|you be on|let us play|today be) {N} {END}", "touches(who=who.everyone, n={n})"),
+    (f"{{w:named}} on {N} {END}", "touches(who={w}, n={n})"),
+    (f"{N} {END} in (own|your own|your|back|defend|defensive) third [and] {{m:int}} [touch] in (middle|middle third|middle 1) [and|] [{{r:free_in}}]",
+     "touches(who=who.everyone, n={n}, where=IN(p=place.defending third)) + touches(who=who.everyone, n={m}, where=IN(p=place.middle third))"),
     (f"{{w:subject}} {HAVE} {N} {END} [{{p:in}}] {END}", "touches(who={w}, n={n}, where={p})"),
     (f"{{w:named}} {N} {END} [{{p:in}}]", "touches(who={w}, n={n}, where={p})"),
     (f"{N} {END} (for|by|from) {{w:group}} [{{p:in}}]", "touches(who={w}, n={n}, where={p})"),
@@ -51,10 +55,10 @@ STAY: Rows = (
     ("{w:group} (play|stay) only {p:in}", "stay in(who={w}, where={p})"),
     ("{w:group} [must|have to|have got to|always|] (stay|keep|remain|be|be keep|be lock|hold) (out of|off|outside|away from|out) "
      "{p:place} {c:cond}", "LONG(form=stay out, who={w}, where={p}, by={c})"),
-    ("{w:group} <maynot> (enter|go in|go into|come in|come into|step into|set foot in|go inside|be in|come inside|run into|"
+    ("{w:group} <maynot> (enter|go back into|come back into|drop back into|go back in|go in|go into|come in|come into|step into|set foot in|go inside|be in|come inside|run into|"
      "drop into|go in to|get into|step in|follow into|get in|cross into|go near|move into|invade|press in|defend in) {p:place} {c:cond}",
      "LONG(form=stay out, who={w}, where={p}, by={c})"),
-    ("{w:group} be (not allow|not let|lock out|ban|bar|keep out|shut out) (in|into|of|from|) {p:place} {c:cond}",
+    ("{w:group} be (not allow|not let|lock out|ban|bar|keep out|shut out) (in|into|of|from|inside|) {p:place} {c:cond}",
      "LONG(form=stay out, who={w}, where={p}, by={c})"),
     ("{w:group} <maynot> (enter|go in|come in|go inside|come inside|step in) until {u:event}",
      "LONG(form=stay out, who={w}, where=place.INNER(who={w}), by=UNTIL(event={u}))"),
@@ -68,13 +72,22 @@ STAY: Rows = (
     ("{w:group} <maynot> (go|start|move|set off|join in|run|chase|leave|come) until {u:event}",
      "LONG(form=stay out, who={w}, where=place.INNER(who={w}), by=UNTIL(event={u}))"),
 )
+STAY = (*STAY,
+    ("{w:group} <maynot> (cross|go past|go over|go beyond|pass|go across|come over|come past) (halfway|halfway line|half line)",
+     "stay out(who={w}, where=place.attacking half)"),
+    ("{w:group} be not allow (past|over|beyond|across) (halfway|halfway line|half line)", "stay out(who={w}, where=place.attacking half)"),
+    ("<while> {s:state} {w:group} [must|have to] (stay|keep) {p:in}", "stay in(who={w}, where={p}, while_={s})"),
+    ("<while> {s:state} {w:group} [must|have to] (stay|keep) (out of|out|off|away from) {p:place}", "stay out(who={w}, where={p}, while_={s})"),
+)
 COND: Rows = (
     ("", "NOCOND"),
     ("(until|before|till after) {u:event}", "UNTIL(event={u})"),
     ("<while> {s:state}", "WHILE(state={s})"),
 )
 COUNT: Rows = (
-    ("(only|no more than|at most|up to|max|max of|just|never more than|not more than) {n:int} [{s:side_name}] {r:role_name} [player] {e:each} "
+    ("{n:int} [{s:side_name}] {r:role} {p:in} (at once|at a time|at any time|at any 1 time|at the same time)", "at most(n={n}, side={s}, role={r}, where={p})"),
+    ("{n:int} {s:side_name} {p:in} (at once|at a time|at any time|at any 1 time|at the same time)", "at most(n={n}, side={s}, where={p})"),
+    ("(only|no more than|at most|up to|max|max of|just|never more than|not more than) {n:int} [{s:side_name}] {r:role} [player] {e:each} "
      "[<may>|be|be allow|go|be ever|to|] [be|go|come|allow|in there] {p:in} [at once|at a time|at any time|at any one time|"
      "at the same time|together|at 1 time]", "at most(n={n}, side={s}, role={r}, each={e}, where={p})"),
     ("(only|no more than|at most|up to|max|max of|just|never more than|not more than) {n:int} {s:side_name} [player] "
@@ -86,19 +99,19 @@ COUNT: Rows = (
     ("(max|max of|at most|only|no more than) {n:int} {p:in} {e:each} [at a time|at once]", "at most(n={n}, each={e}, where={p})"),
     ("(at least|min|min of|always|a minimum of|always at least) {n:int} [player] {e:each} [must|have to|always|need to] [always] (stay|remain|"
      "be|keep|be leave|stay back) {p:in}", "at least(n={n}, each={e}, where={p})"),
-    ("(at least|min|min of|always|always at least) {n:int} [{s:side_name}] {r:role_name} [player] [must|have to|always] (stay|remain|be|keep) {p:in}",
+    ("(at least|min|min of|always|always at least) {n:int} [{s:side_name}] {r:role} [player] [must|have to|always] (stay|remain|be|keep) {p:in}",
      "at least(n={n}, side={s}, role={r}, where={p})"),
     ("(always|) (keep|leave) [at least] {n:int} [player|back] {e:each} {p:in}", "at least(n={n}, each={e}, where={p})"),
-    ("(always|at least) [keep|leave] {n:int} [player] (stay|stay back|back|leave back) behind halfway [<while>|when] [attack]",
+    ("(always|at least) [keep|leave] {n:int} [player] (stay|stay back|back|leave back) behind halfway [<while>|when] [attack] [but somebody]",
      "at least(n={n}, each=each.side, where=IN(p=place.defending half))"),
 )
 EACH: Rows = (
     ("(of|from|per|for|in) (each|every|either) side", "each.side"), ("(a|per|each) side", "each.side"), ("", "NOEACH"),
-    ("from (both|the 2) side", "each.side"),
+    ("(from|of|on) (both|the 2|same|1|any 1) side", "each.side"),
 )
 TACKLE: Rows = (
     ("(nobody|no player) [<may>|must|be to] tackle {w:group} [{p:in}] {c:until}", "NOTACKLE(whom={w}, where={p}, by={c})"),
-    ("(nobody|no player) [<may>|must] tackle {p:in} {c:until}", "NOTACKLE(where={p}, by={c})"),
+    ("(nobody|no player) [<may>|must] tackle [you|them|anyone|a player|player] {p:in} {c:until}", "NOTACKLE(where={p}, by={c})"),
     ("(you|they|{x:anybody}) <maynot> tackle [anyone|] {p:in} {c:until}", "NOTACKLE(where={p}, by={c})"),
     ("(you|they|{x:anybody}) <maynot> tackle {w:named} [{p:in}] {c:until}", "NOTACKLE(whom={w}, where={p}, by={c})"),
     ("{w:named} <maynot> be (tackle|dispossess|press) [{p:in}] {c:until}", "NOTACKLE(whom={w}, where={p}, by={c})"),
@@ -107,6 +120,10 @@ TACKLE: Rows = (
     ("no tackle [on|of|] {w:named} [{p:in}] {c:until}", "NOTACKLE(whom={w}, where={p}, by={c})"),
     ("no tackle {p:in} {c:until}", "NOTACKLE(where={p}, by={c})"),
     ("no tackle {c:until}", "NOTACKLE(by={c})"),
+    ("(nobody|no player) [<may>] tackle player {p:in}", "NOTACKLE(where={p})"),
+    ("{x:presser} <maynot> (press|pressure|close down|pounce|close <ball> down) until {u:event}", "NOTACKLE(by=UNTIL(event={u}))"),
+    ("no (press|pressing|pressure) until {u:event}", "NOTACKLE(by=UNTIL(event={u}))"),
+    ("no (press|pressing|pressure) {p:in}", "NOTACKLE(where={p})"),
     ("{w:named} be (safe|free|untouchable|protect) [from tackle|from be tackle] [{p:in}] {c:until}",
      "NOTACKLE(whom={w}, where={p}, by={c})"),
     ("leave {w:named} alone {p:in} {c:until}", "NOTACKLE(whom={w}, where={p}, by={c})"),
@@ -114,21 +131,22 @@ TACKLE: Rows = (
 ANYBODY: Rows = (("(defend side|defender|anyone|side without <ball>|other side|opponent)", "who.everyone"),)
 UNTILS: Rows = (("", "NOCOND"), ("(until|before) {u:event}", "UNTIL(event={u})"))
 MUST: Rows = (
-    ("{w:subject} <must> {a:act} (within|in|inside|in under) {t:secs}", "must(who={w}, act={a}, s={t})"),
-    ("{w:subject} <must> {a:act} (within|in|inside|in under) {t:secs} (of|after|from) {b:doing}",
+    ("{w:subject} <must> {a:act} (within|in|inside|in under) {t:span}", "must(who={w}, act={a}, s={t})"),
+    ("{w:subject} <must> {a:act} (within|in|inside|in under) {t:span} (of|after|from) {b:doing}",
      "must(who={w}, act={a}, s={t}, after={b})"),
-    ("{w:subject} (have|have got|get|be give|have only|only have|have only got|have just) {t:secs} [in which] to {a:act} ",
+    ("{w:subject} (have|have got|get|be give|have only|only have|have only got|have just) {t:span} [in which] to {a:act} ",
      "must(who={w}, act={a}, s={t})"),
-    ("{w:subject} (have|have got|get|be give|have only|only have|have only got) {t:secs} to {a:act} (of|after|from|once|when) [you|they] {b:doing}",
+    ("{w:subject} (have|have got|get|be give|have only|only have|have only got) {t:span} to {a:act} (of|after|from|once|when) [you|they] {b:doing}",
      "must(who={w}, act={a}, s={t}, after={b})"),
-    ("[only|just] {t:secs} [for {w:named}] to {a:act}", "must(who={w|who.YOU}, act={a}, s={t})"),
-    ("[only|just] {t:secs} to {a:act} (after|from|once|when) [you|they] {b:doing}", "must(who=who.YOU, act={a}, s={t}, after={b})"),
-    ("<when> [you|they] {b:act} [you|they] (have [got]|<must>) {t:secs} to {a:act}", "must(who=who.YOU, act={a}, s={t}, after={b})"),
-    ("<when> [you|they] {b:act} [you|they] <must> {a:act} (within|in|inside) {t:secs}", "must(who=who.YOU, act={a}, s={t}, after={b})"),
-    ("<when> {w:named} {b:act} they (have [got]) {t:secs} to {a:act}", "must(who={w}, act={a}, s={t}, after={b})"),
-    ("<when> {w:named} {b:act} they <must> {a:act} (within|in|inside) {t:secs}", "must(who={w}, act={a}, s={t}, after={b})"),
+    ("[only|just] {t:span} [for {w:named}] to {a:act}", "must(who={w|who.YOU}, act={a}, s={t})"),
+    ("[only|just] {t:span} to {a:act} (after|from|once|when) [you|they] {b:doing}", "must(who=who.YOU, act={a}, s={t}, after={b})"),
+    ("<when> [you|they] {b:act} [you|they] (have [got]|<must>) {t:span} to {a:act}", "must(who=who.YOU, act={a}, s={t}, after={b})"),
+    ("<when> [you|they] {b:act} [you|they] <must> {a:act} (within|in|inside) {t:span}", "must(who=who.YOU, act={a}, s={t}, after={b})"),
+    ("<when> {w:named} {b:act} they (have [got]) {t:span} to {a:act}", "must(who={w}, act={a}, s={t}, after={b})"),
+    ("<when> {w:named} {b:act} they <must> {a:act} (within|in|inside) {t:span}", "must(who={w}, act={a}, s={t}, after={b})"),
 )
 MOVE: Rows = (
+    ("{w:group} <may> (move|slide|shuffle|go) (along|up and down|side to side on|side to side along) (their|its|own) (line|edge|side)", "move along(who={w}, where=place.EDGE)"),
     ("{w:group} [<may>|must] [only] (move|run|go|slide|work|patrol|travel|shuffle) only (along|up and down|on|side to side on|across) {p:line}",
      "move along(who={w}, where={p})"),
     ("{w:group} <may> only (move|run|go|slide|work|patrol|travel|shuffle) (along|up and down|on|side to side on|across) {p:line}",
@@ -142,7 +160,7 @@ MOVE: Rows = (
 )
 LINE: Rows = (
     ("{p:place}", "{p}"), ("(edge|outside|side|line) of {p:place_name}", "place.edge(place={p})"),
-    ("(their|its) (line|edge|side)", "place.EDGE"),
+    ("[their|its|own] (line|edge|side)", "place.EDGE"),
 )
 MAYNOT: Rows = (
     ("{w:group} <maynot> {a:act} {c:until}", "LONG(form=may not, who={w}, act={a}, by={c})"),
@@ -151,6 +169,7 @@ MAYNOT: Rows = (
     ("no goal (from|by|for) {w:named}", "may not(who={w}, act=act.score)"),
     ("no shoot {c:until}", "LONG(form=may not, who=who.everyone, act=act.shoot, by={c})"),
     ("no pass {p:which}", "no passes(passes={p})"),
+    ("no {w:named} to {x:named} [pass]", "no passes(passes=passes.from to(who={w}, to={x}))"),
     ("(you|they) <maynot> pass {p:which}", "no passes(passes={p})"),
     ("{w:named} <maynot> (pass|play) [<ball>|it] to (each other|another {x:named}|1 another)", "no passes(passes=passes.between(who={w}))"),
     ("{w:group} <maynot> pass (along|) (own side|same side) to each other", "no passes(passes=passes.between(who={w}))"),
@@ -158,11 +177,12 @@ MAYNOT: Rows = (
     ("pass {p:which} (be not allow|be ban|be forbid|not allow)", "no passes(passes={p})"),
     ("(only|just) {w:group} <may> {a:act}", "only may(who={w}, act={a})"),
     ("(only|just) {w:group} (be allow to|get to|can) {a:act}", "only may(who={w}, act={a})"),
+    ("only {w:named} (be allow|allow|may be|may go|be let) (in|inside|into) {p:place}", "only may(who={w}, act=act.enter(where={p}))"),
     ("{w:named} be (only 1|only player|only ones) (who|that|) (<may>|allow to|can|to) {a:act}", "only may(who={w}, act={a})"),
     ("nobody (but|except|other than|apart from) {w:named} <may> {a:act}", "only may(who={w}, act={a})"),
     ("{a:act} be [for] {w:named} only", "only may(who={w}, act={a})"),
 )
 TABLES = {
     "limit": (*TOUCHES, *STAY, *COUNT, *TACKLE, *MUST, *MOVE, *MAYNOT), "free_in": FREE_IN, "cond": COND, "each": EACH,
-    "anybody": ANYBODY, "until": UNTILS, "line": LINE,
+    "anybody": ANYBODY, "presser": (("(you|they|defender|side without <ball>|other side|opponent)", "who.everyone"), ("{w:named}", "{w}")), "until": UNTILS, "line": LINE,
 }  # fmt: skip

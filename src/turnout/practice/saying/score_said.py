@@ -3,9 +3,19 @@
 from turnout.practice.saying.who_said import Rows
 
 FOR = "(for|by|if|when|every time|each time|whenever|once|to|any time|as soon as|for each time|for every time|if you can)"
-WITHIN = "[(within|in|inside|in under|in less than) {t:secs} [of|after|from] [{b:doing}]]"
+WITHIN = "[(within|in|inside|in under|in less than) {t:span} [of|after|from] [{b:doing}]]"
 SCORE: Rows = (
-    (f"{{a:act}} <worth> {{n:points}} [for|to] [{{w:group}}]", "score(who={w|who.YOU}, n={n}, act={a})"),
+    ("[{w:you}] (may|may only|only) score in (either|both|any|all|each|any of|either of|both of|all of) [2|3|4] {p:place}", "score(who=who.YOU, n=1, act=act.score(where={p}))"),
+    ("[{w:you}] <must> (dribble|run it|carry it|drive|run) [<ball>] <into> {p:coach_end} [<maynot> {b:act}]", "score(who=who.YOU, n=1, act=act.RUN(where={p}))"),
+    (f"{{n:points}} [be] {FOR} [{{w:you}}] {{a:act}} or {{b:act}}", "score(who=who.YOU, n={n}, act={a}) + score(who=who.YOU, n={n}, act={b})"),
+    ("<goal> [be score|score] {h:how} <worth> {n:points}", "score counts(how={h}, n={n})"),
+    ("[{w:you}] score {h:how} (and|then|and it|and that|it|and you|and they) (<worth>|<earn>) {n:points}", "score counts(how={h}, n={n})"),
+    ("pass {p:which} (count|count as|count for|be worth) {n:times}", "passes count(passes={p}, n={n})"),
+    ("{a:act} {u:timed} <scores> {n:points} [for|to] [{w:group}]", "TIMED(who={w|who.YOU}, n={n}, act={a}, by={u})"),
+    ("(whoever|side|player|1|pair) [that|who] {a:act} {u:timed} [first] (<earn>|<worth>) {n:points}", "TIMED(who=who.YOU, n={n}, act={a}, by={u})"),
+    ("{a:act} {u:timed} (for|to get|to earn|to win) {n:points_said}", "TIMED(who=who.YOU, n={n}, act={a}, by={u})"),
+    ("[it be|that be|there be|you get|get] {n:points_said} [be] (for|every time|each time|if|when|whenever|any time) [{w:you}] [manage to|can|<also>] {a:act} {u:timed}", "TIMED(who=who.YOU, n={n}, act={a}, by={u})"),
+    ("[it be|that be|there be|you get|get|{w:you} <earn>] {n:points} (for each|for every|per|each|every) {a:act} [you|they] [make|put together|get|complete|string together]", "TIMED(who=who.YOU, n={n}, act={a}, by=LIMIT)"),
     (f"{{n:points}} [be] {FOR} [{{w:you}}] [manage to|can|<also>] {{a:act}} {{u:timed}}", "TIMED(who=who.YOU, n={n}, act={a}, by={u})"),
     (f"{{n:points}} [be] {FOR} {{w:group}} [manage to|can] {{a:act}} {{u:timed}}", "TIMED(who={w}, n={n}, act={a}, by={u})"),
     (f"{{n:points}} (to|for) {{w:group}} {FOR} [they|it] {{a:act}} {{u:timed}}", "TIMED(who={w}, n={n}, act={a}, by={u})"),
@@ -15,7 +25,7 @@ SCORE: Rows = (
      "TIMED(who={w}, n={n}, act={a}, by={u})"),
     ("{a:act} {u:timed} (to|and|and you|and they|then you|you|and that|that|then it|and it) (<earn>|<worth>) {n:points}",
      "TIMED(who=who.YOU, n={n}, act={a}, by={u})"),
-    ("<when> {w:you} [manage to|can] {a:act} {u:timed} [then] [you|they|it|that|there] (<earn>|<worth>) {n:points}",
+    ("<when> {w:you} [manage to|can] {a:act} {u:timed} [then] [you|they|it|that|there|they all] (<earn>|<worth>|be) {n:points}",
      "TIMED(who=who.YOU, n={n}, act={a}, by={u})"),
     ("<when> {w:group} [manage to|can] {a:act} {u:timed} [then] [they|it|that] (<earn>|<worth>) {n:points}",
      "TIMED(who={w}, n={n}, act={a}, by={u})"),
@@ -36,17 +46,19 @@ SCORE: Rows = (
     ("(1|a) (goal|point) (per|each|every) {a:finish}", "score(who=who.YOU, n=1, act={a})"),
     ("(every|each) {a:act} <worth> {n:points}", "score(who=who.YOU, n={n}, act={a})"),
     ("(every|each) {a:act} [be] {n:points_said}", "score(who=who.YOU, n={n}, act={a})"),
-    ("score {n:points} {p:for_each} (you|they) (pass|play) <through> [to (your|their|a|own) mate]",
+    ("[you|they] [<earn>|score] {n:points} {p:for_each} (you|they) [can] (pass|play) [<ball>] <through> [to (your|their|a|own|) mate]",
      "score(who=who.YOU, n={n}, act=act.pass through(where={p}))"),
     ("[{w:you}] [<earn>|score] {n:points} {p:for_each} (you|they) (dribble|run|go|drive) [<ball>] <through>",
      "score(who=who.YOU, n={n}, act=act.run through(where={p}))"),
 )
 FOR_EACH: Rows = (("(for each|for every|per|each|every|for) {p:place}", "{p}"),)
 TIMED: Rows = (
-    ("(within|in|inside|in under|in less than) {t:secs} (of|after|from) {b:doing}", "LIMIT(s={t}, after={b})"),
-    ("(within|in|inside|in under|in less than) {t:secs}", "LIMIT(s={t})"),
+    ("(within|in|inside|in under|in less than) {t:span} (of|after|from) {b:doing}", "LIMIT(s={t}, after={b})"),
+    ("(within|in|inside|in under|in less than) {t:span}", "LIMIT(s={t})"),
     ("", "LIMIT"),
 )
+BACK_TO: Rows = (("straight back to (passer|(player|1|whoever) [who|that] (give|pass|play) (it|ball) [to (you|them|him)]|same player)", "passes.back"),)
+TIMES: Rows = (("{n:int} [pass]", "{n}"), ("(double|twice)", "2"), ("(triple|treble)", "3"))
 POINTS_SAID: Rows = (
     ("{n:int} [bonus|extra] (point|goal)", "{n}"), ("[bonus|extra] point", "1"), ("double", "2"), ("goal", "1"),
 )
@@ -92,38 +104,45 @@ ALL_UP_MUST: Rows = (
     ("<everyone> (must|have to|have got to|need to) be {p:in}", "while.in place(who=who.everyone, where={p})"),
 )
 AFTER: Rows = (
+    ("<ball> (must|have to|need to|got to|have got to) (go|travel|be play|come|be) (through|into|in) {p:place} (before|to) [you|they] [may] (score|shoot|go for goal)",
+     "score after(event=event.ball enters(where={p}))"),
     ("<goal> (<only_counts>|only <counts>|count only) (after|once|if|when|following) {e:past}", "score after(event={e})"),
     ("<goal> do not (count|stand) (until|unless|before) {e:past}", "score after(event={e})"),
     ("[{w:you}] <maynot> (score|shoot at goal) (until|before|unless) {e:past}", "score after(event={e})"),
     ("no (score|goal) (until|before|unless|without) {e:past}", "score after(event={e})"),
     ("[{w:you}] <may> only score [a goal] (after|once|if|when) {e:past}", "score after(event={e})"),
     ("[{w:you}] only <may> score [a goal] (after|once|if|when) {e:past}", "score after(event={e})"),
-    ("[{w:you}] <must> {a:earlier} (before|to|in order to) [you|they] [may] (score|score a goal|go for goal|go to goal)",
+    ("[{w:you}] <must> {a:earlier} (before|to|in order to) [you|they] [may] (score|score a goal|go for goal|go to goal|shoot|have a shoot|finish|a goal count|goal|go for a goal|attack goal|attack a goal)",
      "score after(event=event.act(who=who.YOU, act={a}))"),
-    ("{w:group} <must> {a:earlier} (before|to) [they|it] [may] (score|score a goal|go for goal)",
+    ("{w:group} <must> {a:earlier} (before|to) [they|it] [may] (score|score a goal|go for goal|go to goal|shoot|have a shoot|finish|a goal count|goal|go for a goal|attack goal|attack a goal)",
      "score after(event=event.act(who={w}, act={a}))"),
-    ("(must|have to|got to|have got to|need to) {a:earlier} (before|to) [you|they] [may] (score|a goal count|score a goal)",
+    ("(must|have to|got to|have got to|need to) {a:earlier} (before|to) [you|they] [may] (score|score a goal|go for goal|go to goal|shoot|have a shoot|finish|a goal count|goal|go for a goal|attack goal|attack a goal)",
      "score after(event=event.act(who=who.YOU, act={a}))"),
-    ("{a:earlier} (before|then) (you|they|) [<may>] (score|score a goal|goal)", "score after(event=event.act(who=who.YOU, act={a}))"),
-    ("[at least|min|minimum] {n:int} pass before (you|they|) [<may>] (score|score a goal|goal|goal count)",
+    ("{a:earlier} (before|then) (you|they|) [<may>] (score|score a goal|go for goal|go to goal|shoot|have a shoot|finish|a goal count|goal|go for a goal|attack goal|attack a goal)", "score after(event=event.act(who=who.YOU, act={a}))"),
+    ("[at least|min|minimum] {n:int} pass before (you|they|) [<may>] (score|score a goal|go for goal|go to goal|shoot|have a shoot|finish|a goal count|goal|go for a goal|attack goal|attack a goal)",
      "score after(event=event.act(who=who.YOU, act=act.passes(k={n})))"),
     ("(before|to) (you|they|) [<may>] score [you|they] <must> {a:earlier}",
      "score after(event=event.act(who=who.YOU, act={a}))"),
+    ("[{w:you}] (need|need to have|must have|must make|have to make|need to make|require) [at least] {n:int} pass (before|to|until) [you|they|we|] [<may>] (score|shoot|a goal|go for goal|have a shoot|finish|go to goal)",
+     "score after(event=event.act(who=who.YOU, act=act.passes(k={n})))"),
+    ("<ball> (must|have to|need to|have got to|got to) (go|be pass|be play|get|come) (to|into|through|via) {w:named} (before|to) [you|they|we] [<may>] (score|shoot|go for goal|finish)",
+     "score after(event=event.act(who=who.YOU, act=act.pass to(to={w})))"),
     ("[{w:you}] <must> have {a:act} (before|to) [you|they] [may] score", "score after(event=event.act(who=who.YOU, act={a}))"),
 )
 PAST: Rows = (("{e:event}", "{e}"), ("[after] {a:act}", "event.act(who=who.YOU, act={a})"))
 PASSES: Rows = (
+    ("{a:role} to {b:role} [pass] (do not|be not) count", "passes do not(passes=ALIKE(a={a}, b={b}))"),
+    ("{p:back_to} (do not|be not) count", "passes do not(passes={p})"),
     ("<only> pass {p:which} <counts> [towards {n:int}|to total]", "only passes(passes={p})"),
     ("pass <only_counts> [if|when] [they|it] [be] {p:which}", "only passes(passes={p})"),
     ("pass count only [if|when] [they|it] [be] {p:which}", "only passes(passes={p})"),
     ("pass {p:which} (be|) (only ones|only 1) that count", "only passes(passes={p})"),
     ("pass [only] <counts> only {p:which}", "only passes(passes={p})"),
-    ("[a] pass {p:which} <worth> {n:points}", "passes count(passes={p}, n={n})"),
     ("pass {p:which} (do not|be not) (count|be count|count towards total|add)", "passes do not(passes={p})"),
     ("(do not count|ignore) pass {p:which}", "passes do not(passes={p})"),
     ("pass {p:which} (count for nothing|be nothing|be worth nothing|count nothing)", "passes do not(passes={p})"),
 )
 TABLES = {
-    "scoring": (*SCORE, *COUNTS, *AFTER, *PASSES), "for_each": FOR_EACH, "timed": TIMED, "points_said": POINTS_SAID,
+    "scoring": (*PASSES, *COUNTS, *AFTER, *SCORE), "for_each": FOR_EACH, "timed": TIMED, "points_said": POINTS_SAID, "times": TIMES, "back_to": BACK_TO,
     "all_up": ALL_UP, "all_up_must": ALL_UP_MUST, "past": PAST,
 }  # fmt: skip

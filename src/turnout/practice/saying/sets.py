@@ -13,8 +13,10 @@ SETS: dict[str, str] = {
     "until": "(until|before)",
     "only": "(only|just|nothing but|solely)",
     "worth": "(be worth|be|count|count as|count for|equal|earn|earn you|get|get you|give you|make|mean|bring|score|"
-    "score you|worth|win you|win|be good for|go down as|be score as)",
-    "earn": "(get|score|earn|win|have|take|be give|pick up|claim|be award|bag|receive|gain|collect)",
+    "score you|worth|win you|win|be good for|earn your side|get your side|give your side|give them|go down as|be score as)",
+    "scores": "(be worth|be|equal|earn|earn you|get|get you|give you|make|mean|bring|score|score you|worth|win you|win|be good for|"
+    "earn your side|get your side|give your side|give them|earn them|get them|be score as)",
+    "earn": "(get yourself|have yourself|get themselves|get|score|earn|win|have|take|be give|pick up|claim|be award|bag|receive|gain|collect)",
     "you": "(you|they|we|he|she|someone|player|whoever|1|who|that|side that|side who|player who|1 who|those who|"
     "that side|that player|everyone who|their side)",
     "its": "(its|their|your|his|her|our|own)",

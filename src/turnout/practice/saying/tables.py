@@ -11,6 +11,13 @@ TABLES: dict[str, Rows] = {
 BEFORE = ("act.passes", "act.passes in a row", "act.win", "act.win and pass", "act.pass to", "act.one-two", "act.keep for",
           "act.receive in", "act.pass back", "act.pass through", "act.pass over", "act.move from to")  # fmt: skip
 ENDS = ("act.run into", "act.RUN", "act.run through", "act.stop in", "act.pass into", "act.pass through")
+# what may follow about the same players: the rows that begin with whom they are about
+MORE = ("{w:group}", "{w:named}", "{w:subject}")
+TABLES["more"] = tuple(
+    ("{w:same}" + said[said.index("}") + 1 :], told)
+    for said, told in (*TABLES["limit"], *TABLES["standing"])
+    if said.startswith(MORE) and "{x:" not in said
+)
 TABLES["earlier"] = tuple(row for row in TABLES["act"] if row[1].split("(")[0] in BEFORE)
 TABLES["finish_act"] = tuple(row for row in TABLES["act"] if row[1].split("(")[0] in ENDS)
 TABLES["finish"] = (("{finish_act}", "{finish_act}"),)

@@ -34,8 +34,8 @@ GROUP: Rows = (
     ("(side|whoever|whichever side|lot|those) [that|who] [be] (behind|down|trail|lose|a goal down|1 down)",
      "who.side behind"),
     ("side with (fewer|less|fewest|least) (goal|point)", "who.side behind"),
-    ("<its> {role_name} [player]", "who.its role(role={role_name})"),
-    ("(other side|opponent|other lot) ['s] {role_name} [player]", "who.other role(role={role_name})"),
+    ("<its> {role} [player]", "who.its role(role={role})"),
+    ("(other side|opponent|other lot) ['s] {role} [player]", "who.other role(role={role})"),
 )
 PLAYER: Rows = (
     ("(passer|player who (pass|play) [it|ball]|whoever (pass|play) [it|ball]|1 who (pass|play) [it|ball]|player make "
@@ -46,22 +46,24 @@ PLAYER: Rows = (
     ("(loser|player who lose (it|ball)|whoever lose (it|ball)|1 who lose (it|ball)|player who give <ball> away|"
      "whoever give <ball> away|player who give away <ball>|1 who give <ball> away|player at fault|"
      "player [that|who] make mistake|player who have lose (it|ball))", "who.loser"),
+    ("{w:named} (who|that) win (it|ball) [back]", "who.winner"),
+    ("{w:named} (who|that) (lose (it|ball)|give it away)", "who.loser"),
     ("(scorer|goalscorer|player who score [goal]|whoever score [goal]|1 who score [goal])", "who.scorer"),
     ("(last player|player|whoever) (to touch|who touch|touch) (it|ball) last", "who.last to touch"),
     ("(last player|last 1|player who be last) to touch (it|ball)", "who.last to touch"),
-    ("<its> (nearest|closest) {role_name} [player]", "who.its nearest(role={role_name})"),
-    ("(nearest|closest) of <its> {role_name} [player]", "who.its nearest(role={role_name})"),
-    ("<its> (farthest|furthest) [away] {role_name} [player]", "who.its farthest(role={role_name})"),
-    ("(other side|opponent) ['s] nearest {role_name} [player]", "who.other nearest(role={role_name})"),
-    ("(other side|opponent) ['s] farthest {role_name} [player]", "who.other farthest(role={role_name})"),
+    ("<its> (nearest|closest) {role} [player]", "who.its nearest(role={role})"),
+    ("(nearest|closest) of <its> {role} [player]", "who.its nearest(role={role})"),
+    ("<its> (farthest|furthest) [away] {role} [player]", "who.its farthest(role={role})"),
+    ("(other side|opponent) ['s] nearest {role} [player]", "who.other nearest(role={role})"),
+    ("(other side|opponent) ['s] farthest {role} [player]", "who.other farthest(role={role})"),
     ("player who have wait longest", "who.longest waiting"),
     ("(whoever|player|1) [who|that] have (be wait|wait|be off|be out|sit out) [the] longest", "who.longest waiting"),
     ("(next|new|wait|rest|fresh|spare) (group|pair|lot|player|side|line|set|wave|trio|batch|few)", "who.next group"),
     ("next (group|pair|lot|player|side|set|wave|1|2|3) (wait|in line|in queue|off line|up|on)", "who.next group"),
     ("(side|player|group|pair|lot) (wait|off|rest|sit out|that be wait|who be wait|on side|that be off|in line|sat out)",
      "who.next group"),
-    ("{int} {role_name} [player]", "who.some(n={int}, role={role_name})"),
-    ("{int} {side_name} {role_name} [player]", "who.some(n={int}, side={side_name}, role={role_name})"),
+    ("{int} {role} [player]", "who.some(n={int}, role={role})"),
+    ("{int} {side_name} {role} [player]", "who.some(n={int}, side={side_name}, role={role})"),
 )
 YOU: Rows = (
     ("<you>", "who.YOU"),
@@ -71,10 +73,11 @@ MOVER: Rows = (
     ("{named}", "{named}"),
     ("{player}", "{player}"),
     ("[<its>] (other side|opponent|other lot)", "who.other side"),
-    ("<its> {role_name} [player]", "who.its role(role={role_name})"),
-    ("(other side|opponent) ['s] {role_name} [player]", "who.other role(role={role_name})"),
+    ("<its> {role} [player]", "who.its role(role={role})"),
+    ("(other side|opponent) ['s] {role} [player]", "who.other role(role={role})"),
     ("side [that|who] (score|have score)", "who.DOERS"),
     ("(you|he|she|that player|1|player)", "who.PERSON"),
+    ("(them|him|her)", "who.THEM"),
     ("(they|we|that side|side|it|whoever do|scoring side)", "who.THEY"),
 )
 WHO: Rows = (
@@ -84,5 +87,7 @@ WHO: Rows = (
 
 TABLES = {
     "named": ROLE, "group": GROUP, "player": PLAYER, "you": YOU, "mover": MOVER, "who": WHO,
+    "role": (("{role_name}", "{role_name}"), ("{coach_role}", "{coach_role}")),
+    "same": (("(they|he|she|) [all]", "who.SAME"),),
     "subject": (("{group}", "{group}"), ("{you}", "{you}")),
 }  # fmt: skip

@@ -89,6 +89,8 @@ def spread(word: str) -> list[str]:
     for ending, told in ENDINGS:
         if word.endswith(ending) and len(word) > len(ending):
             return [*spread(word[: -len(ending)]), told]
+    if found := re.fullmatch(r"(\d+)vs?(\d+)", word):
+        return [found[1], "v", found[2]]
     return [part for whole in word.split("-") for part in ([whole] if whole else [])]
 
 
@@ -103,7 +105,20 @@ def alike(written: list[str]) -> list[Token]:
     for at, word in enumerate(written):
         parts = spread(word) if word[0].isalnum() else []
         loose += [Token(part, at) for part in parts]
-    return [Token(stem(token.word), token.at) for token in numbered(loose) if token.word not in ARTICLES]
+    return [Token(stem(token.word), token.at) for token in numbered(owned(loose)) if token.word not in ARTICLES]
+
+
+def owned(tokens: list[Token]) -> list[Token]:
+    """Has got, have got, 's got as has; no one as nobody."""
+    found: list[Token] = []
+    for token in tokens:
+        if token.word == "one" and found and found[-1].word == "no":
+            found[-1] = Token("nobody", found[-1].at)
+        elif token.word == "got" and found and stem(found[-1].word) in ("have", "be", "'s"):
+            found[-1] = Token("have", found[-1].at)
+        else:
+            found.append(token)
+    return found
 
 
 def numbered(tokens: list[Token]) -> list[Token]:
