@@ -4,10 +4,16 @@ from turnout.practice.saying.who_said import Rows
 
 GET = "(complete|make|string|string together|keep|put together|get|play|link|do|manage|connect|hit|reach|have|rack up|"
 GET += "knock|knock about|knock round|go for|build|share|put|string up|find|achieve|get to)"
-WIN = "(win|regain|get|nick|take|steal|pinch|rob|intercept|turn over|grab|pick up)"
+WIN = "(win|regain|nick|steal|pinch|rob|intercept)"
 LOSE = "(lose|give away|give up|cough up|surrender|turn over|concede|hand over|waste|lose control of|get rob of)"
 RUN = "(dribble|drive|run|take|bring|walk|run with|dribble with|drive with|travel with|get|go with|move with|drib)"
 ACT: Rows = (
+    (f"{GET} {{n:int}} [of them] <row>", "act.passes in a row(k={n})"),
+    ("touch <ball>", "act.touches(n=1)"),
+    ("(have|take|get) second touch", "act.touches(n=2)"),
+    ("pass [<ball>] to [a] mate (in|inside) {p:aim}", "act.pass into(where={p})"),
+    ("(get|have) [<its>] shoot (off|away|in)", "act.shoot"),
+    ("(get|take|grab) <ball> (back|off them|off you|off him|off other side) [{p:where}]", "act.win(where={p})"),
     ("string {n:int} pass together", "act.passes in a row(k={n})"),
     ("string together {n:int} pass", "act.passes in a row(k={n})"),
     ("keep <ball> for {n:int} pass", "act.passes in a row(k={n})"),
@@ -49,8 +55,8 @@ ACT: Rows = (
     ("(keep|retain|hang on to|hold onto|keep hold of|look after) <ball> [for] {t:span}", "act.keep for(s={t})"),
     (f"{WIN} <ball> [back|off (them|him|you)] [and|then] (complete|make|play|find|get|string) [first|1|a|another] pass",
      "act.win and pass"),
-    (f"{WIN} <ball> [back] [and|then] (pass [it|ball]|find a mate|pass to a mate|complete one)", "act.win and pass"),
-    (f"{WIN} <ball> [back|cleanly|off (them|him|you)] [{{p:in}}]", "act.win(where={p})"),
+    (f"{WIN} <ball> [back] [and|then] (pass [it|ball]|find pass|find a pass|get pass away|find a mate|pass to a mate|complete one)", "act.win and pass"),
+    (f"{WIN} <ball> [back|cleanly|off (them|him|you)] [{{p:where}}]", "act.win(where={p})"),
     ("win back <ball> [{p:in}]", "act.win(where={p})"),
     ("(intercept|regain)", "act.win"),
     (f"{LOSE} <ball> [away|back]", "act.lose"),

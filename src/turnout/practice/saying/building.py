@@ -134,7 +134,7 @@ def loose(value: object) -> bool:
     """Whether a “you” or “they” in it is not bound."""
     if not isinstance(value, Phrase):
         return False
-    return value.form in (PERSON, SIDE, THEY, THEM) or any(loose(inner) for _, inner in value.slots)
+    return value.form in (PERSON, SIDE, THEY, THEM, "who.CONCEDERS") or any(loose(inner) for _, inner in value.slots)
 
 
 def bound(change: Value, event: Phrase) -> Phrase | None:
@@ -151,6 +151,9 @@ def bound(change: Value, event: Phrase) -> Phrase | None:
             if met is None:
                 return None
             value = Phrase(met)
+        if value == Phrase("who.CONCEDERS"):
+            scored = isinstance(act, Phrase) and act.form == "act.score"
+            value = Phrase("who.other side" if scored else SIDE)
         if isinstance(value, Phrase) and value.form in (PERSON, SIDE, THEY):
             who = event.get("who")
             if alone and value.form != SIDE:
@@ -256,11 +259,25 @@ def alike(filled: Mapping[str, Value | None]) -> Value | None:
     return phrase_of("passes.from to", {"who": first, "to": second})  # type: ignore[dict-item]
 
 
+def alone(filled: Mapping[str, Value | None]) -> Value | None:
+    """A score of a player with a ball of their own."""
+    score = phrase_of("score", {name: value for name, value in filled.items() if value is not None})
+    return Phrase("ALONE", (("score", score),)) if isinstance(score, Phrase) else None
+
+
+def about(filled: Mapping[str, Value | None]) -> Value | None:
+    """A rule told of “you”, who have just been named."""
+    who, rules = filled.get("who"), tuple(flat([filled.get("rule")]))
+    if not isinstance(who, Phrase):
+        return None
+    return tuple(same(rule, who) for rule in rules if isinstance(rule, Phrase))
+
+
 GROUPED = {"who.role", "who.side", "who.its role", "who.other role"}
 JOINED = {
     "chain": chain, "WHEN": when, "EVERY": clock, "TURN": turn, "sixty": sixty, "SWAP": exchange, "both": several, "BIND": bind,
     "LONG": long, "NOTACKLE": no_tackle, "TIMED": timed, "IN": inside, "USES": uses, "MORE": more,
-    "ALIKE": alike, "EITHER": either, "DOING": doing,
+    "ALIKE": alike, "ALONE": alone, "ABOUT": about, "EITHER": either, "DOING": doing,
 }  # fmt: skip
 
 

@@ -34,6 +34,7 @@ EVENT: Rows = (
      "be pass in|arrive in|cross into|be in|reach) {p:place}", "event.ball enters(where={p})"),
     ("<ball> [have|be] (enter|go in|go into|come in|come into|be in|be play in|get in|arrive in) (it|there)",
      "event.ball enters(where=place.it)"),
+    ("<ball> [have|be] (leave|come out of|go out of|get out of|be out of) (it|there)", "event.ball leaves(where=place.it)"),
     ("<ball> [have] (go in|be in|be play in|arrive|come in)", "event.ball enters(where=place.it)"),
     ("<ball> [have|be] (leave|come out of|go out of|get out of|be out of|be play out of) {p:place}",
      "event.ball leaves(where={p})"),
@@ -70,6 +71,8 @@ POINTS: Rows = (
     ("twice [as much]", "2"),
 )
 CHANGE: Rows = (
+    ("(swap|change) [<place_swap>] with {x:mover}", "SWAP(who=who.PERSON, with={x})"),
+    ("(change|swap) {w:named} (over|round|around)", "change.exchange(who=who.next group, with={w})"),
     ("(you|they|both|2 of you|2|you 2|you both|they both|) (swap|change) [<place_swap>]", "change.exchange(who=who.PERSON, with=who.THEM)"),
     ("{w:mover} (be go for|go for|go toward|aim for|be go to|be go at) {p:place} [on halfway]", "change.attacks(who={w}, where={p})"),
     ("{g:next} (set off|go off|start off)", "change.starts(who=who.next group)"),
@@ -111,6 +114,7 @@ CHANGE: Rows = (
 )
 # what follows its subject
 BARE: Rows = (
+    ("(stay in possession|stay on ball|have <ball> again|retain <ball>|stay on with <ball>)", "change.keeps(who=who.WHO)"),
     ("(go|be|step|come|move) {x:in_middle}", "change.joins(who=who.WHO, to={x})"),
     ("(swap|change) [<place_swap>] with {x:mover}", "change.exchange(who=who.WHO, with={x})"),
     ("(replace|take over from) {x:mover}", "change.exchange(who=who.WHO, with={x})"),

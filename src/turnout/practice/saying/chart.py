@@ -12,7 +12,7 @@ from turnout.practice.saying.tables import TABLES
 from turnout.practice.saying.words import Token
 
 MOST_STEPS = 200_000  # of matching in one sentence; a longer search is given up
-FIRST = ("aim", "bare", "where", "scoring", "act")  # of these an earlier row goes before a later one that reads as far
+FIRST = ("aim", "bare", "where", "scoring", "act", "change", "then")  # of these an earlier row goes before a later one that reads as far
 ALSO = {"'s": ("be", "have")}
 
 

@@ -1,6 +1,7 @@
 """A coach's words for the players and places of one practice: used only where exactly one of them fits."""
 
 from collections.abc import Iterator, Mapping
+from dataclasses import replace
 
 from turnout.practice.lexer import Piece, named
 from turnout.practice.model import LINES, Group, Phrase
@@ -11,7 +12,7 @@ EDGE = (
     "outside player", "helper", "player outside", "player on outside", "player on edge", "player on outside of square",
     "outsides", "outsider", "wall player", "bumper", "bounce player", "1 outside", "1 on outside", "edge", "edge player",
     "outer player", "player around edge", "helper on outside", "player round edge", "wall", "support player", "outside 1",
-    "helper on edge", "player on the side", "mate on edge", "mate on outside", "mate outside", "outside mate", "player on sides", "outside support", "side player",
+    "helper on edge", "player round outside", "player around outside", "someone on outside", "player on the side", "mate on edge", "mate on outside", "mate outside", "outside mate", "player on sides", "outside support", "side player",
 )  # fmt: skip
 INSIDE = (
     "inside player", "player inside", "player in middle", "middle player", "insider", "1 in middle", "1 inside",
@@ -89,7 +90,17 @@ def who_words(names: Names) -> Iterator[tuple[str, Phrase]]:
         if (value := single(groups)) is not None:
             yield from ((word, value) for word in words)
     yield from hunting(names, playing)
+    yield from counted(playing)
     yield from endings(playing)
+
+
+def counted(playing: list[Group]) -> Iterator[tuple[str, Phrase]]:
+    """“The three floaters”: a role or side with as many as the practice has."""
+    for name in {group.role or group.side for group in playing}:
+        groups = [group for group in playing if name == (group.role or group.side)]
+        if len({group.count for group in groups}) == 1 and (value := single(groups)):
+            yield f"{groups[0].count} {name}", value
+            yield from ((f"{groups[0].count} {word}", value) for word in NEUTRAL[:3] if name == "neutral")
 
 
 def hunting(names: Names, playing: list[Group]) -> Iterator[tuple[str, Phrase]]:
@@ -185,11 +196,13 @@ def named_readings(
     found: dict[tuple[str, int], dict[tuple[int, Phrase | str], None]] = {}
     first_of = {token.at: number for number, token in reversed(list(enumerate(tokens)))}
     taken: set[tuple[int, int, bool]] = set()
+    pieces = [replace(piece, word=piece.word.removesuffix("'s")) for piece in pieces]
     for number, token in enumerate(tokens):
         if first_of[token.at] != number:
             continue
         for reading in named(pieces, token.at, token.at, names):
             end = number + sum(number <= at and other.at < reading.end for at, other in enumerate(tokens))
+            end -= end > number + 1 and tokens[end - 1].word == "'s"
             kind = {"SIDE": "side_name", "ROLE": "role_name", "PLACE": "place_name"}[reading.terminal]
             found.setdefault((kind, number), {})[(end, str(reading.value))] = None
             if reading.terminal == "PLACE" and str(reading.value) in names.lists:

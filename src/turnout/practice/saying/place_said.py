@@ -25,6 +25,7 @@ PLACE: Rows = (
 )
 # what a side goes for: of two ends the one it attacks
 AIM: Rows = (
+    ("(their|other side 's) half", "place.attacking half"),
     ("{coach_end}", "{coach_end}"),
     ("(other side 's|opponent 's|opponent|their|other) (end|end zone|goal line|end line)", "place.attacking end"),
     ("{place}", "{place}"),

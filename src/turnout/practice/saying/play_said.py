@@ -33,7 +33,7 @@ WHEN: Rows = (
     ("(side|colour|whoever|whichever side|whichever colour|whichever of them) [that|who] [be|first] (lose <ball>|give <ball> away|give away <ball>) [then|have to|must|be the ones who] "
      "(defend|become defender|become {x:named}|go in|hunt|chase|be defender|be {x:named}|swap|go in middle|go in to defend|take over as {x:named}|swap with {x:named}|go defend)", "ROTATE"),
     ("<when> [a|your] (side|colour|you|they) (lose <ball>|give <ball> away) [you|they|that side|it|that colour] [then|have to|must] (defend|become defender|become {x:named}|hunt|chase|be {x:named}|swap with {x:named})", "ROTATE"),
-    ("lose <ball> and [your side|your colour|you] (defend|become defender|become {x:named}|hunt|chase|be {x:named}|swap with {x:named})", "ROTATE"),
+    ("lose <ball> and [your side|your colour|you] [have to|must] (go in to defend|go in|go in middle|be in middle|go defend|defend|become defender|become {x:named}|hunt|chase|be {x:named}|swap with {x:named})", "ROTATE"),
     ("<when> {e:event} or {f:event} [then] {t:then}", "EITHER(e={e}, f={f}, then={t})"),
     ("<when> {w:subject} [have] {a:act} or {b:act} [then] {t:then}", "DOING(who={w}, a={a}, b={b}, then={t})"),
     ("{t:then} <when> {e:event} or {f:event}", "EITHER(e={e}, f={f}, then={t})"),
@@ -53,16 +53,16 @@ WHEN: Rows = (
     ("{e:given} [and|then|and then] {t:then}", "WHEN(event={e}, then={t})"),
     ("on {e:call} {t:then}", "WHEN(event={e}, then={t})"),
     ("{t:then} on {e:call}", "WHEN(event={e}, then={t})"),
-    ("(winner|winner of (1 v 1|it|that)|win side) stay [on|in] [and] (loser|lose side) (come off|go off|go out|off|swap|change|come out|"
+    ("(winner|winner of (1 v 1|it|that)|win side) stay [on|in] [and] (loser|lose side) (swap with {g:wait_side}|come off|go off|go out|off|swap|change|come out|"
      "go to back|make way|sit out|out)", "WHEN(event=event.act(who=who.a side, act=act.score), "
      "then=change.exchange(who=who.other side, with=who.next group))"),
     ("(winner|whoever score|scorer|side that score|win side) stay on", "WHEN(event=event.act(who=who.a side, act=act.score), "
      "then=change.exchange(who=who.other side, with=who.next group))"),
     ("(winner|whoever score|scorer|side that score|win side) stay on [and] {w:next_in} (come on|come in|replace loser|take on winner|go on)",
      "WHEN(event=event.act(who=who.a side, act=act.score), then=change.exchange(who=who.other side, with=who.next group))"),
-    ("(loser|lose side|side that concede|whoever concede|conceding side) (go off|come off|swap|be off|off|go out|change|make way|swap with next group)",
+    ("(loser|lose side|side that concede|whoever concede|conceding side) (swap with {g:wait_side}|go off|come off|swap|be off|off|go out|change|make way|swap with next group)",
      "WHEN(event=event.act(who=who.a side, act=act.score), then=change.exchange(who=who.other side, with=who.next group))"),
-    ("(whoever|player who|1 who|if you) {a:act} [and|you|they|then] {c:bare}",
+    ("(whoever|player who|1 who|if you|side that|side who|side) {a:act} [and|you|they|then] {c:bare}",
      "WHEN(event=event.act(who=who.YOU, act={a}), then=BIND(who=who.PERSON, do={c}))"),
     ("(follow <its> pass|follow pass|player follow <its> pass|pass and follow|everyone follow <its> pass)", "FOLLOW"),
     ("(every|each|after every|after each) {t:mins} [we|you|they] {c:then}", "EVERY(t={t}, then={c})"),
@@ -73,6 +73,7 @@ WHEN: Rows = (
 )
 NEXT: Rows = (("{w:player}", "{w}"),)
 GIVEN: Rows = (
+    ("{w:you} {a:act}", "event.act(who=who.YOU, act={a})"),
     ("(every|any|each) ball (that|which|) go out", "event.ball out"),
     ("(every|any|each) time <ball> go out", "event.ball out"),
     ("(every|each) goal", "event.act(who=who.YOU, act=act.score)"),
@@ -89,6 +90,9 @@ CALL: Rows = (
 )
 SERVE = "(pass|play|serve|feed|roll|give|put|throw|knock|send|hit|pass out|play out)"
 START: Rows = (
+    ("{w:named} start [it|<ball>|game|play] (by|with|off by) [a] pass [<ball>|it] (to|into) {x:group}", "first pass(who={w}, to={x})"),
+    ("{w:named} start (every|each) (attack|go|turn|move|phase|time|game|practice)", "play starts(who={w})"),
+    ("it [always] start (from|with|by) {w:group}", "play starts(who={w})"),
     ("(play|game|it|we|practice|everything|ball|round|turn|each turn|each go|every go|every turn|each round|every attack|each attack) "
      "[always] (start|begin|be start|kick off|restart) [off] (with|from|by|at|on) {w:group} [{p:at}]", "play starts(who={w}, where={p})"),
     ("[always] (start|begin|kick off) (with|from) {w:named} [{p:at}]", "play starts(who={w}, where={p})"),
@@ -104,16 +108,16 @@ START: Rows = (
     ("{w:named} (start|begin|kick off) with [a] (pass|ball|serve) (to|into) {x:group}", "first pass(who={w}, to={x})"),
     ("{w:named} play first pass [to {x:group}]", "first pass(who={w}, to={x})"),
     ("first pass (be|come) from {w:named} [to {x:group}]", "first pass(who={w}, to={x})"),
-    ("(turn|game|round|go|match|each turn|each game|each round|each go|each match|every turn|every round|shift|play) (last|be|go on for|run for|take|for) {t:mins} [each|long]",
+    ("(turn|game|round|go|match|duel|bout|contest|each duel|each bout|each turn|each game|each round|each go|each match|every turn|every round|shift|play) (last|be|go on for|run for|take|for) {t:mins} [each|long]",
      "TURN(t={t})"),
-    ("(turn|game|round|go|match|each turn|each game|each round|each go|every turn|every round|shift|play) (last|be|go on for|run for|take|for) {s:secs} [each|long]",
+    ("(turn|game|round|go|match|duel|bout|contest|each duel|each bout|each turn|each game|each round|each go|every turn|every round|shift|play) (last|be|go on for|run for|take|for) {s:secs} [each|long]",
      "TURN(s={s})"),
-    ("[you get|you have|we do|it be|they get] {t:mins} (per|each|a|for each|for a|) (turn|game|round|go|match|shift)", "TURN(t={t})"),
+    ("[you get|you have|we do|we will do|we play|it be|they get] {t:mins} (per|each|a|for each|for a|) (turn|game|round|go|match|shift)", "TURN(t={t})"),
     ("{s:secs} then (it be dead|it be over|it be finish|stop|time be up|we go again|next go) [and|then] [we go again|next go]", "TURN(s={s})"),
     ("{t:mins} then (it be dead|it be over|it be finish|stop|time be up|we go again|next go) [and|then] [we go again|next go]", "TURN(t={t})"),
     ("(each|every) (wave|group|turn|pair|go|attack) [of {n:int}] (attack|play|go|have|work|be on|get|have get) [for] {s:secs} [at most|max|tops|at the most|maximum]", "TURN(s={s})"),
     ("(each|every) (wave|group|turn|pair|go) [of {n:int}] (attack|play|go|have|work|be on|get) [for] {t:mins} [at most|max|tops|maximum]", "TURN(t={t})"),
-    ("[you get|you have|we do|it be|they get|they have] {s:secs} (per|each|a|for each|for a|) (turn|round|go|shift)", "TURN(s={s})"),
+    ("[you get|you have|we do|we will do|we play|it be|they get|they have] {s:secs} (per|each|a|for each|for a|) (turn|round|go|shift)", "TURN(s={s})"),
     ("first [side] to {n:int} [goal|point|pass] [win|win it]", "turn points(n={n})"),
     ("(play|game|turn|we play|we be play|we go|play be|game be|it be) [up|first] to {n:int} [goal|point]", "turn points(n={n})"),
     ("(turn|game|round) (end|finish|be over) (at|after|on|when someone get|when a side get) {n:int} [goal|point]", "turn points(n={n})"),
@@ -121,6 +125,9 @@ START: Rows = (
 )
 AT: Rows = (("(at|in|from|on) {p:place}", "{p}"), ("(on|at) edge of {p:place_name}", "place.edge(place={p})"))
 BACK: Rows = (
+    ("[it be|we use|we have|we will have|use] {r:restart} [only|not {x:restart}|no {x:restart}|instead of {x:restart}|rather than {x:restart}]", "ball back(how={r})"),
+    ("<ball> (out|go out|go off) {r:restart}", "ball back(how={r})"),
+    ("<ball> [always] (come|start) [back] [in] from {w:group}", "ball back(how=restart.pass(who={w}))"),
     ("{r:restart} (only|instead of {x:restart}|not {x:restart}|rather than {x:restart}|no {x:restart}|when <ball> go out|"
      "if <ball> go out|for everything|from the side|when it be out|all round|if it be out)", "ball back(how={r})"),
     ("(no|not) {x:restart} [just|only|we|use|it be] {r:restart} [instead|only]", "ball back(how={r})"),
@@ -134,12 +141,16 @@ BACK: Rows = (
     ("<when> [it|<ball>] (go|be) (out|off|out of play) throw it [back] in", "ball back(how=restart.throw-in)"),
 )
 RESTART: Rows = (
-    ("(kick it in|kick <ball> in|kick-in|kick in|kick-ins|pass-in|pass-ins|pass in|kick)", "restart.kick-in"),
-    ("(dribble <ball> in|dribble-in|dribble in|dribble-ins|drive in|dribble it in)", "restart.dribble-in"),
-    ("(throw-in|throw in|throw-ins|throw)", "restart.throw-in"),
+    ("(kick <ball> [back] in|kick-in|kick in|kick-ins|pass-in|pass-ins|pass in|kick)", "restart.kick-in"),
+    ("(dribble <ball> [back] in|dribble-in|dribble in|dribble-ins|drive in|dribble it in)", "restart.dribble-in"),
+    ("(throw <ball> [back] in|throw-in|throw in|throw-ins|throw)", "restart.throw-in"),
     ("(pass|ball|restart|new pass|throw) from {w:group}", "restart.pass(who={w})"),
 )
 LAWS: Rows = (
+    ("first pass <maynot> be (touch|press|tackle|intercept|cut out|challenge)", "free pass"),
+    ("everyone [be|must be|have to be] (set|in position|ready|in place|back in position) before (we|play|you|it|anyone|) (restart|start|go|begin) [again]", "everyone set"),
+    ("(do not|no|we do not|nobody) (start|restart|restarting|go|begin) again until everyone be (ready|set|in place|in position|back)", "everyone set"),
+    ("[you|they] must find (different|new|another) {g:place_name} (each|every|next) time", "no repeat(where=place.named(place={g}))"),
     ("offside [rule] [only] [be|apply|be on|count] [only] (from|past|beyond|over) (halfway|halfway line|half line)", "offside"),
     ("[you|they] <maynot> (use|go through|go back through|score through|dribble through|pass through|play through) {g:place_name} (you|they) (have just|just) (come|go|be|use|score) [through|in|at]",
      "no repeat(where=place.named(place={g}))"),
@@ -178,12 +189,20 @@ LAWS: Rows = (
 LAWS = tuple((said.replace("((", "( ("), told) for said, told in LAWS)
 
 TABLES = {
-    **TALK, "standing": (*STANDING, *WHEN, *START, *BACK, *LAWS), "extra": EXTRA, "inner": INNER, "next_in": NEXT, "given": GIVEN,
+    **TALK, "standing": (*STANDING, *WHEN, *START, *BACK, *LAWS), "extra": EXTRA, "inner": INNER, "next_in": NEXT, "wait_side": (("(side|player|group|lot|1) (wait|off|rest|on side|in line)", "who.next group"), ("next (side|group|lot|1)", "who.next group")), "given": GIVEN,
     "call": CALL, "at": AT, "restart": RESTART,
     "rule": (("{r:scoring}", "{r}"), ("{r:limit}", "{r}"), ("{r:standing}", "{r}")),
     "rules": (
         ("{r:whole}", "{r}"), ("{r:whole} [and|but|then|while|or else] {s:rules}", "both(a={r}, b={s})"),
-        ("{t:talk} {s:rules}", "{s}"),
+        ("{t:talk} {s:rules}", "{s}"), ("{o:order}", "{o}"), ("<when> (you|they) be {w:named} {s:more}", "ABOUT(who={w}, rule={s})"),
+    ),
+    "order": (
+        ("(stay|keep|remain) {p:in} {c:cond}", "LONG(form=stay in, who=who.everyone, where={p}, by={c})"),
+        ("(stay|keep) (out of|out|off|away from) {p:place} {c:cond}", "LONG(form=stay out, who=who.everyone, where={p}, by={c})"),
+        ("do not (go in|go into|enter|come in|step in|step into|go inside) {p:place} {c:cond}", "LONG(form=stay out, who=who.everyone, where={p}, by={c})"),
+        ("do not (leave|come out of|go out of) {p:place} {c:cond}", "LONG(form=stay in, who=who.everyone, where=IN(p={p}), by={c})"),
+        ("do not tackle {w:named} [{p:in}] {c:until}", "NOTACKLE(whom={w}, where={p}, by={c})"),
+        ("do not tackle {p:in} {c:until}", "NOTACKLE(where={p}, by={c})"),
     ),
     "whole": (
         ("{r:rule}", "{r}"), ("{r:rule} {t:talk}", "{r}"), ("{r:rule} [and|but|then|so] {s:more}", "MORE(a={r}, b={s})"),

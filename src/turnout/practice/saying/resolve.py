@@ -20,6 +20,8 @@ def resolved(rule: Phrase, names: Names) -> tuple[Phrase, ...]:
         return (follow(names),)
     if rule.form == "ROTATE":
         return rotation(names)
+    if rule.form == "ALONE":  # who goes through a gate on the own feet: certain only where everybody has a ball
+        rule = rule["score"] if len(names.sides) == 1 else Phrase("NOBODY")  # type: ignore[assignment]
     return (plain(rule, names),)
 
 
@@ -59,6 +61,11 @@ def filled(phrase: Phrase, names: Names) -> Phrase:
     if phrase.form == "event.act" and isinstance(act, Phrase) and isinstance(who, Phrase):
         if act.form in PLAIN.get(who.form, ()):
             return Phrase("event.act", (("who", Phrase("who.a side")), ("act", filled(act, names))))
+    to = phrase.get("to")
+    if phrase.form == "act.pass to" and isinstance(to, Phrase) and to.form == "who.its role":
+        return Phrase("act.pass to", (("to", Phrase("who.role", to.slots)),))  # a pass goes to the own side anyway
+    if phrase.form == "passes.from to" and phrase.get("who") == to:
+        return Phrase("passes.between", (("who", to),))  # type: ignore[arg-type]
     if phrase.form == "act.RUN":
         return Phrase("act.run through" if is_line(slots, names) else "act.run into", slots)
     return Phrase(phrase.form, slots)
@@ -99,6 +106,8 @@ def homed(rule: Phrase, names: Names) -> Phrase:
     if len(homes) != 1:
         raise Open
     place, on_edge = homes.pop()
+    if not place:
+        raise Open
     if where.form == "place.EDGE" or not on_edge:
         if not (on_edge and where.form == "place.EDGE"):
             raise Open
@@ -117,7 +126,7 @@ def homes_of(who: object, names: Names) -> list[tuple[str, bool]]:
     groups = [g for g in names.groups if not g.waits and (role in (None, g.role)) and (side in (None, g.side))]
     first = names.places[0] if names.places else ""
     return [
-        (first, True) if not group.home.on_edge and group.home.place != first else (group.home.place, group.home.on_edge)
+        ("", True) if group.home.sides and group.home.on_edge else (first, True) if not group.home.on_edge and group.home.place != first else (group.home.place, group.home.on_edge)
         for group in groups
     ]
 

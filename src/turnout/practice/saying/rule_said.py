@@ -12,6 +12,9 @@ END += "play|maximum|on ball|before pass|and that be it|and that be all|rule]"
 PLAIN = "(only|just|max|maximum|at most|up to)"
 UNTIL = "[(until|before) {u:event}]"
 TOUCHES: Rows = (
+    ("(nobody|no player) [<may>] (get|have|take|use) more than {n:int} touch", "touches(who=who.everyone, n={n})"),
+    (f"{N} {END} (for|by) (someone|everyone|all of you|you all)", "touches(who=who.everyone, n={n})"),
+    (f"{N} {END} <when> (you|they) be {{w:named}}", "touches(who={w}, n={n})"),
     (f"(play|we play|we be play|it be|this be|all|everyone play|this be all|we be on|you be on|let us play|today be) {N} {END}", "touches(who=who.everyone, n={n})"),
     (f"{{w:named}} on {N} {END}", "touches(who={w}, n={n})"),
     (f"{N} {END} in (own|your own|your|back|defend|defensive) third [and] {{m:int}} [touch] in (middle|middle third|middle 1) [and|] [{{r:free_in}}]",
@@ -38,6 +41,7 @@ TOUCHES: Rows = (
     (f"{{w:group}} {HAVE} {N} {END} {{p:in}} [and|] {{q:free_in}}", "touches(who={w}, n={n}, where={p})"),
 )
 FREE_IN: Rows = (
+    ("free (after that|from there|afterwards|after)", "free"),
     ("(free|unlimited|as many as (you|they) like|all in|no limit|unlimited touch|free play|as many as you want|"
      "any number|what you like|free touch) (outside|elsewhere|anywhere else|everywhere else|{p:in}|outside it|"
      "in theirs|in others|once you be in {q:place}|once you be out of it)", "free"),
@@ -56,7 +60,7 @@ STAY: Rows = (
     ("{w:group} [must|have to|have got to|always|] (stay|keep|remain|be|be keep|be lock|hold) (out of|off|outside|away from|out) "
      "{p:place} {c:cond}", "LONG(form=stay out, who={w}, where={p}, by={c})"),
     ("{w:group} <maynot> (enter|go back into|come back into|drop back into|go back in|go in|go into|come in|come into|step into|set foot in|go inside|be in|come inside|run into|"
-     "drop into|go in to|get into|step in|follow into|get in|cross into|go near|move into|invade|press in|defend in) {p:place} {c:cond}",
+     "drop into|go in to|get into|step in|follow into|get in|cross into|go near|move into|invade) {p:place} {c:cond}",
      "LONG(form=stay out, who={w}, where={p}, by={c})"),
     ("{w:group} be (not allow|not let|lock out|ban|bar|keep out|shut out) (in|into|of|from|inside|) {p:place} {c:cond}",
      "LONG(form=stay out, who={w}, where={p}, by={c})"),
@@ -82,6 +86,7 @@ STAY = (*STAY,
 COND: Rows = (
     ("", "NOCOND"),
     ("(until|before|till after) {u:event}", "UNTIL(event={u})"),
+    ("(before|until) ball (do|be|get there|go in|arrive|be in)", "UNTIL(event=event.ball enters(where=place.it))"),
     ("<while> {s:state}", "WHILE(state={s})"),
 )
 COUNT: Rows = (
@@ -101,6 +106,9 @@ COUNT: Rows = (
      "be|keep|be leave|stay back) {p:in}", "at least(n={n}, each={e}, where={p})"),
     ("(at least|min|min of|always|always at least) {n:int} [{s:side_name}] {r:role} [player] [must|have to|always] (stay|remain|be|keep) {p:in}",
      "at least(n={n}, side={s}, role={r}, where={p})"),
+    ("(there must [always] be|there have to be|there have always to be|we need|must have|have always) [at least] {n:int} [player] {e:each} [back] {p:in}", "at least(n={n}, each={e|each.side}, where={p})"),
+    ("at least {n:int} (of you|of them|player) [must|have to|have got to|need to] [always] (stay|be|remain|keep) {p:in}", "at least(n={n}, each=each.side, where={p})"),
+    ("(keep|leave) at least {n:int} back {p:in}", "at least(n={n}, each=each.side, where={p})"),
     ("(always|) (keep|leave) [at least] {n:int} [player|back] {e:each} {p:in}", "at least(n={n}, each={e}, where={p})"),
     ("(always|at least) [keep|leave] {n:int} [player] (stay|stay back|back|leave back) behind halfway [<while>|when] [attack] [but somebody]",
      "at least(n={n}, each=each.side, where=IN(p=place.defending half))"),
@@ -124,6 +132,8 @@ TACKLE: Rows = (
     ("{x:presser} <maynot> (press|pressure|close down|pounce|close <ball> down) until {u:event}", "NOTACKLE(by=UNTIL(event={u}))"),
     ("no (press|pressing|pressure) until {u:event}", "NOTACKLE(by=UNTIL(event={u}))"),
     ("no (press|pressing|pressure) {p:in}", "NOTACKLE(where={p})"),
+    ("(nobody|no player) <may> tackle {w:named} while (he|she|they) be {p:in}", "NOTACKLE(whom={w}, where={p})"),
+    ("(you|they|player) be (safe|untouchable) {p:in} {c:until}", "NOTACKLE(where={p}, by={c})"),
     ("{w:named} be (safe|free|untouchable|protect) [from tackle|from be tackle] [{p:in}] {c:until}",
      "NOTACKLE(whom={w}, where={p}, by={c})"),
     ("leave {w:named} alone {p:in} {c:until}", "NOTACKLE(whom={w}, where={p}, by={c})"),
@@ -131,6 +141,7 @@ TACKLE: Rows = (
 ANYBODY: Rows = (("(defend side|defender|anyone|side without <ball>|other side|opponent)", "who.everyone"),)
 UNTILS: Rows = (("", "NOCOND"), ("(until|before) {u:event}", "UNTIL(event={u})"))
 MUST: Rows = (
+    ("{b:act} and (you|they) have {t:span} to {a:act}", "must(who=who.YOU, act={a}, s={t}, after={b})"),
     ("{w:subject} <must> {a:act} (within|in|inside|in under) {t:span}", "must(who={w}, act={a}, s={t})"),
     ("{w:subject} <must> {a:act} (within|in|inside|in under) {t:span} (of|after|from) {b:doing}",
      "must(who={w}, act={a}, s={t}, after={b})"),

@@ -5,6 +5,19 @@ from turnout.practice.saying.who_said import Rows
 FOR = "(for|by|if|when|every time|each time|whenever|once|to|any time|as soon as|for each time|for every time|if you can)"
 WITHIN = "[(within|in|inside|in under|in less than) {t:span} [of|after|from] [{b:doing}]]"
 SCORE: Rows = (
+    ("<when> {w:you} [manage to|can] {a:act} {u:timed} (you|they|your side|that side|their side|it) score", "TIMED(who=who.YOU, n=1, act={a}, by={u})"),
+    ("{a:act} {u:timed} and (you|they|your side) score", "TIMED(who=who.YOU, n=1, act={a}, by={u})"),
+    ("{a:act} {u:timed} [and] (that be|it be|you get|make) {n:int} [to (you|your side)|for you]", "TIMED(who=who.YOU, n={n}, act={a}, by={u})"),
+    ("{a:act} {u:timed} [and] (you be|they be) {n:points} up", "TIMED(who=who.YOU, n={n}, act={a}, by={u})"),
+    ("(goal|score|point) be {a:act}", "TIMED(who=who.YOU, n=1, act={a}, by=LIMIT)"),
+    ("{n:points} (to|for) {w:named} [for|if they] {a:act}", "score(who={w}, n={n}, act={a})"),
+    ("{a:act} <worth> {n:points} (to|for) {w:named}", "score(who={w}, n={n}, act={a})"),
+    ("[you|they] [<earn>|score] {n:points} {p:for_each} (you|they) (go|get) <through> with [a] pass", "score(who=who.YOU, n={n}, act=act.pass through(where={p}))"),
+    ("[you|they] [<earn>|score] {n:points} {p:for_each} (you|they) (go|get) <through>", "ALONE(who=who.YOU, n={n}, act=act.run through(where={p}))"),
+    ("(every|each) {p:place} (you|they) pass <through> <worth> {n:points}", "score(who=who.YOU, n={n}, act=act.pass through(where={p}))"),
+    ("(every|each) {p:place} (you|they) (dribble|run|drive) <through> <worth> {n:points}", "score(who=who.YOU, n={n}, act=act.run through(where={p}))"),
+    ("(every|each) {p:place} <worth> {n:points} (if|when) (you|they) (dribble|run|drive) [<ball>] <through> it", "score(who=who.YOU, n={n}, act=act.run through(where={p}))"),
+    ("(every|each) {p:place} <worth> {n:points} (if|when) (you|they) pass <through> it", "score(who=who.YOU, n={n}, act=act.pass through(where={p}))"),
     ("[{w:you}] (may|may only|only) score in (either|both|any|all|each|any of|either of|both of|all of) [2|3|4] {p:place}", "score(who=who.YOU, n=1, act=act.score(where={p}))"),
     ("[{w:you}] <must> (dribble|run it|carry it|drive|run) [<ball>] <into> {p:coach_end} [<maynot> {b:act}]", "score(who=who.YOU, n=1, act=act.RUN(where={p}))"),
     (f"{{n:points}} [be] {FOR} [{{w:you}}] {{a:act}} or {{b:act}}", "score(who=who.YOU, n={n}, act={a}) + score(who=who.YOU, n={n}, act={b})"),
@@ -64,6 +77,10 @@ POINTS_SAID: Rows = (
 )
 # what a side may do to score; a run of passes or a regain is rather what must come before a goal
 COUNTS: Rows = (
+    ("<when> it be {h:goals} [it|that] <worth> {n:points}", "score counts(how={h}, n={n})"),
+    ("<when> {w:named} (set it up|make it|lay it on|assist|assist it|set <goal> up|set up goal|play the final pass|make pass) [it|that] <worth> {n:points}", "score counts(how=how.pass by(who={w}), n={n})"),
+    ("<goal> (count|be worth|count as|be) {n:points} (if|when) {w:named} (set them up|set it up|make it|make them|assist|lay it on)", "score counts(how=how.pass by(who={w}), n={n})"),
+    ("[every|all|each|any] <goal> <must> be {h:goals}", "score how(how={h})"),
     ("{h:goals} <worth> {n:points}", "score counts(how={h}, n={n})"),
     ("{n:points_said} (for|if it be|when it be|if you score|if you score it|when you score|if they score|if) {h:goals}",
      "score counts(how={h}, n={n})"),
@@ -104,6 +121,8 @@ ALL_UP_MUST: Rows = (
     ("<everyone> (must|have to|have got to|need to) be {p:in}", "while.in place(who=who.everyone, where={p})"),
 )
 AFTER: Rows = (
+    ("(it take|we want|i want|there must be|there have to be|we need) [at least] {n:int} pass before [you|they|a|any|] [<may>] (goal count|goal|score|shoot|finish|go for goal)",
+     "score after(event=event.act(who=who.YOU, act=act.passes(k={n})))"),
     ("<ball> (must|have to|need to|got to|have got to) (go|travel|be play|come|be) (through|into|in) {p:place} (before|to) [you|they] [may] (score|shoot|go for goal)",
      "score after(event=event.ball enters(where={p}))"),
     ("<goal> (<only_counts>|only <counts>|count only) (after|once|if|when|following) {e:past}", "score after(event={e})"),

@@ -54,6 +54,9 @@ PLAYER: Rows = (
     ("<its> (nearest|closest) {role} [player]", "who.its nearest(role={role})"),
     ("(nearest|closest) of <its> {role} [player]", "who.its nearest(role={role})"),
     ("<its> (farthest|furthest) [away] {role} [player]", "who.its farthest(role={role})"),
+    ("their (farthest|furthest) [away] {role} [player]", "who.other farthest(role={role})"),
+    ("nearest {role} [player] on <its> side", "who.its nearest(role={role})"),
+    ("farthest {role} [player] on <its> side", "who.its farthest(role={role})"),
     ("(other side|opponent) ['s] nearest {role} [player]", "who.other nearest(role={role})"),
     ("(other side|opponent) ['s] farthest {role} [player]", "who.other farthest(role={role})"),
     ("player who have wait longest", "who.longest waiting"),
@@ -68,6 +71,8 @@ PLAYER: Rows = (
 YOU: Rows = (
     ("<you>", "who.YOU"),
     ("either [of you]", "who.YOU"),
+    ("<its> side", "who.YOU"),
+    ("[<its>] mate", "who.YOU"),
 )
 MOVER: Rows = (
     ("{named}", "{named}"),
@@ -78,6 +83,8 @@ MOVER: Rows = (
     ("side [that|who] (score|have score)", "who.DOERS"),
     ("(you|he|she|that player|1|player)", "who.PERSON"),
     ("(them|him|her)", "who.THEM"),
+    ("(side|player|those|1) [that|who] [have] concede", "who.CONCEDERS"),
+    ("conceding side", "who.CONCEDERS"),
     ("(they|we|that side|side|it|whoever do|scoring side)", "who.THEY"),
 )
 WHO: Rows = (
@@ -88,6 +95,6 @@ WHO: Rows = (
 TABLES = {
     "named": ROLE, "group": GROUP, "player": PLAYER, "you": YOU, "mover": MOVER, "who": WHO,
     "role": (("{role_name}", "{role_name}"), ("{coach_role}", "{coach_role}")),
-    "same": (("(they|he|she|) [all]", "who.SAME"),),
+    "same": (("(they|he|she|you|) [all]", "who.SAME"),),
     "subject": (("{group}", "{group}"), ("{you}", "{you}")),
 }  # fmt: skip

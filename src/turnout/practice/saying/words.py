@@ -32,7 +32,7 @@ ALIKE = {
     "say": "says said", "throw": "throws threw thrown", "put": "puts putting", "steal": "steals stole stolen",
     "bring": "brings brought", "drive": "drives drove driven", "let": "lets letting", "stick": "sticks stuck sticking",
     "side": "sides team teams squad squads", "player": "players lad lads kid kids boy boys girl girls man men person "
-    "people guy guys child children", "point": "points pt pts", "second": "seconds sec secs",
+    "people guy guys ones child children", "point": "points pt pts", "second": "seconds sec secs",
     "minute": "minutes min mins", "swap": "swaps swapped swapping switch switches switched switching exchange "
     "exchanges trade trades rotate rotates rotated rotating",
     "goal": "goals", "pass": "passes passed passing", "may": "can could", "must": "should",
