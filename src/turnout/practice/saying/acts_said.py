@@ -8,7 +8,12 @@ WIN = "(win|regain|nick|steal|pinch|rob|intercept)"
 LOSE = "(lose|give away|give up|cough up|surrender|turn over|concede|hand over|waste|lose control of|get rob of)"
 RUN = "(dribble|drive|run|take|bring|walk|run with|dribble with|drive with|travel with|get|go with|move with|drib)"
 ACT: Rows = (
-    (f"{GET} {{n:int}} [of them] <row>", "act.passes in a row(k={n})"),
+    ("(run|sequence|string|spell|streak) of {n:int} pass", "act.passes in a row(k={n})"),
+    ("{w:named} be (find|reach|hit)", "act.pass to(to={w})"),
+    ("pass (go|be play|travel) <through> {p:place} [and reach [<its>] mate|to [<its>] mate]", "act.pass through(where={p})"),
+    ("(cross|get over|go over|step over|run over|go across) {p:aim} with <ball>", "act.RUN(where={p})"),
+    ("(dribble|run) <through> {p:place}", "act.run through(where={p})"),
+    (f"{GET} [at least|a minimum of|min|min of] {{n:int}} [of them] <row>", "act.passes in a row(k={n})"),
     ("touch <ball>", "act.touches(n=1)"),
     ("(have|take|get) second touch", "act.touches(n=2)"),
     ("pass [<ball>] to [a] mate (in|inside) {p:aim}", "act.pass into(where={p})"),
@@ -17,11 +22,11 @@ ACT: Rows = (
     ("string {n:int} pass together", "act.passes in a row(k={n})"),
     ("string together {n:int} pass", "act.passes in a row(k={n})"),
     ("keep <ball> for {n:int} pass", "act.passes in a row(k={n})"),
-    (f"{GET} {{n:int}} [clean|good|complete|tidy|of them|completed] pass <row> [between {{w:who}}]",
+    (f"{GET} [at least|a minimum of|min|min of] {{n:int}} [clean|good|complete|tidy|of them|completed] pass <row> [between {{w:who}}]",
      "act.passes in a row(k={n}, among={w})"),
-    (f"{GET} {{n:int}} (consecutive|straight|unbroken|successive|uninterrupted) [clean|complete] pass [between {{w:who}}]",
+    (f"{GET} [at least|a minimum of|min|min of] {{n:int}} (consecutive|straight|unbroken|successive|uninterrupted) [clean|complete] pass [between {{w:who}}]",
      "act.passes in a row(k={n}, among={w})"),
-    (f"{GET} {{n:int}} [clean|good|complete|tidy] pass [together|in|between (you|them)] [between {{w:who}}]",
+    (f"{GET} [at least|a minimum of|min|min of] {{n:int}} [clean|good|complete|tidy] pass [together|in|between (you|them)] [between {{w:who}}]",
      "act.passes(k={n}, among={w})"),
     ("{n:int} [clean|good|complete|consecutive] pass <row>", "act.passes in a row(k={n})"),
     ("{n:int} (consecutive|straight|unbroken|successive) pass", "act.passes in a row(k={n})"),

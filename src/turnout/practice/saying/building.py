@@ -228,14 +228,17 @@ def more(filled: Mapping[str, Value | None]) -> Value | None:
     who = (last.get("who") or last.get("whom")) if isinstance(last, Phrase) else None
     if not isinstance(who, Phrase):
         return None
-    return (*before, *(same(rule, who) for rule in after if isinstance(rule, Phrase)))
+    place = last.get("where") if isinstance(last, Phrase) else None
+    return (*before, *(same(rule, who, place) for rule in after if isinstance(rule, Phrase)))
 
 
-def same(phrase: Phrase, who: Phrase) -> Phrase:
-    """A tree with those named before in the place of “they”."""
+def same(phrase: Phrase, who: Phrase, place: object = None) -> Phrase:
+    """A tree with those named before in the place of “they”, and the place named before as “there”."""
     if phrase == Phrase("who.SAME"):
         return who
-    slots = ((name, same(value, who) if isinstance(value, Phrase) else value) for name, value in phrase.slots)
+    if phrase == Phrase("place.it") and isinstance(place, Phrase):
+        return place
+    slots = ((name, same(value, who, place) if isinstance(value, Phrase) else value) for name, value in phrase.slots)
     return Phrase(phrase.form, tuple(slots))
 
 

@@ -11,6 +11,11 @@ SECS: Rows = (
 SPAN: Rows = (("{s:secs}", "{s}"), ("{n:int} minute", "sixty(t={n})"), ("minute", "60"))
 MINS: Rows = (("{n:int} (minute|m)", "{n}"), ("minute", "1"))
 EVENT: Rows = (
+    ("shoot be (take|have|hit)", "event.act(who=who.YOU, act=act.shoot)"),
+    ("{w:group} be (find|reach)", "event.act(who=who.YOU, act=act.pass to(to={w}))"),
+    ("{n:int} {s:side_name} pass [be|have be] (complete|make|play)", "event.act(who=who.side(side={s}), act=act.passes(k={n}))"),
+    ("<ball> [have] be (play|pass|put) (in|into|in to) (it|there)", "event.ball enters(where=place.it)"),
+    ("<ball> (leave play|go dead|leave field of play)", "event.ball out"),
     ("{w:group} [<also>|have|have just|just] {a:act}", "event.act(who={w}, act={a})"),
     ("{w:you} [<also>|have|have just|just|manage to|be] {a:act}", "event.act(who={w}, act={a})"),
     ("{w:named} [have] (pass|play it|play out|release it|play <ball>|pass it|pass <ball>|play it out|let it go)", "event.act(who={w}, act=act.start)"),
@@ -71,6 +76,8 @@ POINTS: Rows = (
     ("twice [as much]", "2"),
 )
 CHANGE: Rows = (
+    ("[side|{w:mover}] bring (in|on) {x:mover}", "change.comes in(who={x})"),
+    ("{w:mover} [always] (restart|start) play", "change.starts(who={w})"),
     ("(swap|change) [<place_swap>] with {x:mover}", "SWAP(who=who.PERSON, with={x})"),
     ("(change|swap) {w:named} (over|round|around)", "change.exchange(who=who.next group, with={w})"),
     ("(you|they|both|2 of you|2|you 2|you both|they both|) (swap|change) [<place_swap>]", "change.exchange(who=who.PERSON, with=who.THEM)"),
@@ -114,6 +121,8 @@ CHANGE: Rows = (
 )
 # what follows its subject
 BARE: Rows = (
+    ("(play|chuck|throw|pass|serve|roll|put|feed|knock|send|bring|introduce) [in] (another|another 1|new 1) [in]", "change.new ball(who=who.WHO)"),
+    ("(take place of|take spot of|go in place of) {x:mover}", "change.exchange(who=who.WHO, with={x})"),
     ("(stay in possession|stay on ball|have <ball> again|retain <ball>|stay on with <ball>)", "change.keeps(who=who.WHO)"),
     ("(go|be|step|come|move) {x:in_middle}", "change.joins(who=who.WHO, to={x})"),
     ("(swap|change) [<place_swap>] with {x:mover}", "change.exchange(who=who.WHO, with={x})"),

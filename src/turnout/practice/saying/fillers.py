@@ -12,7 +12,8 @@ FILLERS = (
     "so think", "so keep it moving", "so move it quick", "so look up", "so get your head up", "so concentrate",
     "simple", "no question", "all session", "all game", "or so", "well done", "for this", "so be ready", "whole time",
     "do not worry about it", "at all time", "at all", "lads please", "quick as you like", "strictly", "then lads",
-    "now", "new rule", "rule be", "here be rule", "rule", "next up", "so stay alert", "so no wait around", "no wait around",
+    "under control", "throughout", "beforehand", "at his foot", "at their foot", "at your foot", "straight off", "or more", "in total",
+    "as the usual rule", "now", "new rule", "rule be", "here be rule", "rule", "next up", "so stay alert", "so no wait around", "no wait around",
     "no waiting for me to say so", "with no break in play", "no break in play", "whatever happen", "as ever",
     "anywhere before that do not worry about it", "doesn't matter who", "no matter who", "it do not matter who",
     "i do not care how", "so do not stand there", "so switch on", "so react", "so react quickly", "so press hard",
@@ -37,6 +38,7 @@ PLAIN = """
 i you he she they we it that this those these them us me my your our their his her to of and so but because cos for with as like on at
 up there here then about be do have will would make let want try more much very too what who how why where which
 """.split()
+ENDERS = {word for text in ("either", "too", "though", "anyway", "lads", "mate", "instead") for word in words_alike(text)} - {"mate"}
 HARMLESS = {word for text in TALK for word in words_alike(text)}
 FUNCTION = {word for text in PLAIN for word in words_alike(text)}
 IDLE = {word for text in "chase moan argue complain worry hide panic rush cheat sulk wait watch ask slow".split() for word in words_alike(text)}
@@ -46,7 +48,14 @@ def spoken(tokens: list[Token], marks: list[int]) -> list[Token]:
     """The tokens without clauses that are talk from one mark to the next."""
     ends = [-1, *marks, tokens[-1].at + 1 if tokens else 0]
     clauses = [[token for token in tokens if low < token.at < high] for low, high in zip(ends, ends[1:], strict=False)]
-    return [token for clause in clauses if not talk(clause) for token in clause]
+    return [token for clause in clauses if not talk(clause) for token in ended(clause)]
+
+
+def ended(clause: list[Token]) -> list[Token]:
+    """A clause without what only ends it."""
+    while len(clause) > 1 and clause[-1].word in ENDERS:
+        clause = clause[:-1]
+    return clause
 
 
 def talk(clause: list[Token]) -> bool:

@@ -53,9 +53,9 @@ PASSES: Rows = (
     ("[that] [be|go|play|travel] (over|across) {p:place}", "passes.over(where={p})"),
     ("[straight] back to (passer|(player|1|whoever|lad) [who|that] (give|pass|play) (it|ball) [to (you|them|him)]|same player|"
      "player it come from|where it come from)", "passes.back"),
-    ("[from] 1 {a:named} straight to (another|other|next)", "passes.between(who={a})"),
+    ("[from] 1 {a:named} [straight|directly|direct] to (another|other|next|another {b:named})", "passes.between(who={a})"),
     ("[from] (1|one) {a:named} to (another|other|next)", "passes.between(who={a})"),
-    ("[from] {a:named} to (another|other|each other|another {b:named})", "passes.between(who={a})"),
+    ("[from] {a:named} to (another|other|each other|one another|1 another|another {b:named})", "passes.between(who={a})"),
 )
 HOW: Rows = (
     ("(with|off|on|from) [<its>] (first|1) touch", "how.first touch"),
@@ -64,7 +64,7 @@ HOW: Rows = (
     ("(from|inside|from inside|from within|in|within) {p:place}", "how.inside(where={p})"),
     ("(from outside|outside|from out of|from anywhere outside) [of] {p:place}", "how.outside(where={p})"),
     ("(within|in|inside|less than|under) {t:span} (of|after|from) {a:doing}", "how.within(s={t}, after={a})"),
-    ("(from|off|after|with|direct from) [a] (pass|assist|lay off|layoff|set|ball|assist pass) (by|from|off|of) {w:who}",
+    ("(from|off|after|with|direct from|follow|follow on from|that come from) [a] (pass|assist|lay off|layoff|set|ball|assist pass) (by|from|off|of) {w:who}",
      "how.pass by(who={w})"),
     ("(set up|assist|lay on|make|lay off|tee up) by {w:who}", "how.pass by(who={w})"),
     ("(from|off|after) [a] (pass|cross|ball) (from|out of|play from) {p:place}", "how.pass from(where={p})"),

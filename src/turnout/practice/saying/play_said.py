@@ -3,10 +3,10 @@
 from turnout.practice.saying.talk_said import TABLES as TALK
 from turnout.practice.saying.who_said import Rows
 
-WITH = "(with|for|on|on side of|alongside)"
+WITH = "(to|with|for|on|on side of|alongside)"
 STANDING: Rows = (
     ("{w:named} [always|only] (play|be|work|help|go|be play) (with|for) (both|either) side", "plays for(who={w}, side=who.side with the ball)"),
-    (f"{{w:named}} [always|only] (play|be|work|help|go|be play) [always|only] {WITH} {{s:group}}", "USES(who={w}, side={s})"),
+    (f"{{w:named}} [always|only] (play|be|work|help|go|be play|belong) [always|only] {WITH} {{s:group}}", "USES(who={w}, side={s})"),
     ("{w:named} [always|only] (help|support|join|assist|help out|back up) {s:group}", "plays for(who={w}, side={s})"),
     ("{w:named} be [always] (on side|in side) [that have|with|in] <ball>", "plays for(who={w}, side=who.side with the ball)"),
     ("{w:named} be [always] (attack|in possession|on ball|attacker)", "plays for(who={w}, side=who.side with the ball)"),
@@ -30,6 +30,12 @@ STANDING: Rows = (
 EXTRA: Rows = (("{w:named}", "{w}"), ("(extra player|extra 1|spare player)", "place.EXTRA"))
 INNER: Rows = (("{p:place}", "{p}"), ("[and] (help|support|join in|play|make it {n:int} v {m:int})", "place.INNER"))
 WHEN: Rows = (
+    ("(on|upon|by|straight after|immediately after) {a:act} {t:then}", "WHEN(event=event.act(who=who.YOU, act={a}), then={t})"),
+    ("{e:given} mean [that] {t:then}", "WHEN(event={e}, then={t})"),
+    ("(every|each|after every) {t:mins} {w:named} (change|rotate)", "EVERY(t={t}, then=change.exchange(who=who.next group, with={w}))"),
+    ("{w:named} (change|rotate) (every|each|after every) {t:mins}", "EVERY(t={t}, then=change.exchange(who=who.next group, with={w}))"),
+    ("(whichever|any) {w:named} {a:act} [must] {c:bare}", "WHEN(event=event.act(who={w}, act={a}), then=BIND(who=who.PERSON, do={c}))"),
+    ("{t:then} after (a goal|goal|every goal|each goal)", "WHEN(event=event.act(who=who.a side, act=act.score), then={t})"),
     ("(side|colour|whoever|whichever side|whichever colour|whichever of them) [that|who] [be|first] (lose <ball>|give <ball> away|give away <ball>) [then|have to|must|be the ones who] "
      "(defend|become defender|become {x:named}|go in|hunt|chase|be defender|be {x:named}|swap|go in middle|go in to defend|take over as {x:named}|swap with {x:named}|go defend)", "ROTATE"),
     ("<when> [a|your] (side|colour|you|they) (lose <ball>|give <ball> away) [you|they|that side|it|that colour] [then|have to|must] (defend|become defender|become {x:named}|hunt|chase|be {x:named}|swap with {x:named})", "ROTATE"),
@@ -90,6 +96,8 @@ CALL: Rows = (
 )
 SERVE = "(pass|play|serve|feed|roll|give|put|throw|knock|send|hit|pass out|play out)"
 START: Rows = (
+    ("(turn|game|round) (finish|end|be over) (once|when|as soon as) (side|someone|1 side) (have|get|reach|score) {n:int} [goal|point]", "turn points(n={n})"),
+    ("first side to (reach|get|score|get to) {n:int} [goal|point] [win|win it]", "turn points(n={n})"),
     ("{w:named} start [it|<ball>|game|play] (by|with|off by) [a] pass [<ball>|it] (to|into) {x:group}", "first pass(who={w}, to={x})"),
     ("{w:named} start (every|each) (attack|go|turn|move|phase|time|game|practice)", "play starts(who={w})"),
     ("it [always] start (from|with|by) {w:group}", "play starts(who={w})"),
@@ -125,6 +133,8 @@ START: Rows = (
 )
 AT: Rows = (("(at|in|from|on) {p:place}", "{p}"), ("(on|at) edge of {p:place_name}", "place.edge(place={p})"))
 BACK: Rows = (
+    ("[all|every] restart (be|be by|be with|be from|come from|be take as) {r:restart}", "ball back(how={r})"),
+    ("<when> <ball> (leave play|go out of play|go out) it be {r:restart}", "ball back(how={r})"),
     ("[it be|we use|we have|we will have|use] {r:restart} [only|not {x:restart}|no {x:restart}|instead of {x:restart}|rather than {x:restart}]", "ball back(how={r})"),
     ("<ball> (out|go out|go off) {r:restart}", "ball back(how={r})"),
     ("<ball> [always] (come|start) [back] [in] from {w:group}", "ball back(how=restart.pass(who={w}))"),
@@ -141,16 +151,24 @@ BACK: Rows = (
     ("<when> [it|<ball>] (go|be) (out|off|out of play) throw it [back] in", "ball back(how=restart.throw-in)"),
 )
 RESTART: Rows = (
-    ("(kick <ball> [back] in|kick-in|kick in|kick-ins|pass-in|pass-ins|pass in|kick)", "restart.kick-in"),
-    ("(dribble <ball> [back] in|dribble-in|dribble in|dribble-ins|drive in|dribble it in)", "restart.dribble-in"),
-    ("(throw <ball> [back] in|throw-in|throw in|throw-ins|throw)", "restart.throw-in"),
+    ("(kick <ball> [back] in|kick back in|kick-in|kick in|kick-ins|pass-in|pass-ins|pass in|kick)", "restart.kick-in"),
+    ("(dribble <ball> [back] in|dribble back in|dribble-in|dribble in|dribble-ins|drive in|dribble it in)", "restart.dribble-in"),
+    ("(throw <ball> [back] in|throw back in|throw-in|throw in|throw-ins|throw)", "restart.throw-in"),
     ("(pass|ball|restart|new pass|throw) from {w:group}", "restart.pass(who={w})"),
 )
 LAWS: Rows = (
+    ("(<ball> <maynot> be head|header <maynot> be (use|play))", "no heading"),
+    ("<ball> <must> (stay|be keep|be|remain) (below (knee|waist|head) height|on ground|on floor|on deck|along ground)", "on the ground"),
+    ("{x:presser} <maynot> (challenge|tackle|press|intercept|touch|contest) first pass", "free pass"),
+    ("first pass (go unchallenged|go unopposed|may be play unopposed|may not be contest)", "free pass"),
+    ("[usual|normal] offside [law|rule] (apply|be on|be in force)", "offside"),
+    ("(side|you|they|player) <maynot> score (twice|2 time) (running|in row|in a row) in same {g:place_name}", "no repeat(where=place.named(place={g}))"),
+    ("(side|you|they|player) <maynot> score (in|through) same {g:place_name} (twice|2 time) [running|in row]", "no repeat(where=place.named(place={g}))"),
+    ("[you|they] <must> find (different|new|another) {g:place_name} (each|every|next) time", "no repeat(where=place.named(place={g}))"),
     ("first pass <maynot> be (touch|press|tackle|intercept|cut out|challenge)", "free pass"),
     ("everyone [be|must be|have to be] (set|in position|ready|in place|back in position) before (we|play|you|it|anyone|) (restart|start|go|begin) [again]", "everyone set"),
     ("(do not|no|we do not|nobody) (start|restart|restarting|go|begin) again until everyone be (ready|set|in place|in position|back)", "everyone set"),
-    ("[you|they] must find (different|new|another) {g:place_name} (each|every|next) time", "no repeat(where=place.named(place={g}))"),
+    ("[you|they] <must> find (different|new|another) {g:place_name} (each|every|next) time", "no repeat(where=place.named(place={g}))"),
     ("offside [rule] [only] [be|apply|be on|count] [only] (from|past|beyond|over) (halfway|halfway line|half line)", "offside"),
     ("[you|they] <maynot> (use|go through|go back through|score through|dribble through|pass through|play through) {g:place_name} (you|they) (have just|just) (come|go|be|use|score) [through|in|at]",
      "no repeat(where=place.named(place={g}))"),
@@ -170,7 +188,7 @@ LAWS: Rows = (
      "no repeat(where=place.named(place={g}))"),
     ("not same {g:place_name} (twice|2 time) [in row|running]", "no repeat(where=place.named(place={g}))"),
     ("[go through|use|score in|play through] (different|new) {g:place_name} (each|every) time", "no repeat(where=place.named(place={g}))"),
-    ("[you|they] must (use|go through|go to|score in) (different|new|another) {g:place_name} (each|every|next) time",
+    ("[you|they] <must> (use|go through|go to|score in) (different|new|another) {g:place_name} (each|every|next) time",
      "no repeat(where=place.named(place={g}))"),
     ("offside (rule apply|apply|be on|count|be play|in play|be in play|rule be on|be in force|rule be in force|be enforce|in force)", "offside"),
     ("(we be play|we play|play|normal|with|usual) offside [rule|apply]", "offside"),

@@ -12,6 +12,7 @@ END += "play|maximum|on ball|before pass|and that be it|and that be all|rule]"
 PLAIN = "(only|just|max|maximum|at most|up to)"
 UNTIL = "[(until|before) {u:event}]"
 TOUCHES: Rows = (
+    ("{w:group} <must> (play|hit|lay) [it|<ball>|it off] first time", "touches(who={w}, n=1)"),
     ("(nobody|no player) [<may>] (get|have|take|use) more than {n:int} touch", "touches(who=who.everyone, n={n})"),
     (f"{N} {END} (for|by) (someone|everyone|all of you|you all)", "touches(who=who.everyone, n={n})"),
     (f"{N} {END} <when> (you|they) be {{w:named}}", "touches(who={w}, n={n})"),
@@ -42,6 +43,7 @@ TOUCHES: Rows = (
 )
 FREE_IN: Rows = (
     ("free (after that|from there|afterwards|after)", "free"),
+    ("(free|free touch|unlimited) in opponent", "free"),
     ("(free|unlimited|as many as (you|they) like|all in|no limit|unlimited touch|free play|as many as you want|"
      "any number|what you like|free touch) (outside|elsewhere|anywhere else|everywhere else|{p:in}|outside it|"
      "in theirs|in others|once you be in {q:place}|once you be out of it)", "free"),
@@ -90,6 +92,8 @@ COND: Rows = (
     ("<while> {s:state}", "WHILE(state={s})"),
 )
 COUNT: Rows = (
+    ("no side <may> have more than {n:int} [player] {p:in}", "at most(n={n}, each=each.side, where={p})"),
+    ("(at no time|never) <may> (more than {n:int}|more than {n:int} player) {e:each} be {p:in}", "at most(n={n}, each={e}, where={p})"),
     ("{n:int} [{s:side_name}] {r:role} {p:in} (at once|at a time|at any time|at any 1 time|at the same time)", "at most(n={n}, side={s}, role={r}, where={p})"),
     ("{n:int} {s:side_name} {p:in} (at once|at a time|at any time|at any 1 time|at the same time)", "at most(n={n}, side={s}, where={p})"),
     ("(only|no more than|at most|up to|max|max of|just|never more than|not more than) {n:int} [{s:side_name}] {r:role} [player] {e:each} "
@@ -115,7 +119,7 @@ COUNT: Rows = (
 )
 EACH: Rows = (
     ("(of|from|per|for|in) (each|every|either) side", "each.side"), ("(a|per|each) side", "each.side"), ("", "NOEACH"),
-    ("(from|of|on) (both|the 2|same|1|any 1) side", "each.side"),
+    ("(from|of|on) (both|the 2|same|1|any 1|either) side", "each.side"),
 )
 TACKLE: Rows = (
     ("(nobody|no player) [<may>|must|be to] tackle {w:group} [{p:in}] {c:until}", "NOTACKLE(whom={w}, where={p}, by={c})"),
@@ -141,6 +145,9 @@ TACKLE: Rows = (
 ANYBODY: Rows = (("(defend side|defender|anyone|side without <ball>|other side|opponent)", "who.everyone"),)
 UNTILS: Rows = (("", "NOCOND"), ("(until|before) {u:event}", "UNTIL(event={u})"))
 MUST: Rows = (
+    ("(<when>|have|have just|from moment) [it be|you|they|{x:you}] {b:doing} {w:subject} <must> {a:act} (within|in|inside) {t:span}", "must(who={w}, act={a}, s={t}, after={b})"),
+    ("(<when>|have|from moment) [it be|you|they] {b:doing} [there be|you have|they have|it be] [only] {t:span} to {a:act}", "must(who=who.YOU, act={a}, s={t}, after={b})"),
+    ("(<when>|have|from moment) [it be|you|they] {b:doing} {w:group} have [only] {t:span} to {a:act}", "must(who={w}, act={a}, s={t}, after={b})"),
     ("{b:act} and (you|they) have {t:span} to {a:act}", "must(who=who.YOU, act={a}, s={t}, after={b})"),
     ("{w:subject} <must> {a:act} (within|in|inside|in under) {t:span}", "must(who={w}, act={a}, s={t})"),
     ("{w:subject} <must> {a:act} (within|in|inside|in under) {t:span} (of|after|from) {b:doing}",
@@ -182,7 +189,7 @@ MAYNOT: Rows = (
     ("no pass {p:which}", "no passes(passes={p})"),
     ("no {w:named} to {x:named} [pass]", "no passes(passes=passes.from to(who={w}, to={x}))"),
     ("(you|they) <maynot> pass {p:which}", "no passes(passes={p})"),
-    ("{w:named} <maynot> (pass|play) [<ball>|it] to (each other|another {x:named}|1 another)", "no passes(passes=passes.between(who={w}))"),
+    ("{w:named} <maynot> (pass|play) [<ball>|it] to (each other|another {x:named}|1 another|one another)", "no passes(passes=passes.between(who={w}))"),
     ("{w:group} <maynot> pass (along|) (own side|same side) to each other", "no passes(passes=passes.between(who={w}))"),
     ("{w:named} to {x:named} (pass|) (be not allow|not allow|be out)", "no passes(passes=passes.from to(who={w}, to={x}))"),
     ("pass {p:which} (be not allow|be ban|be forbid|not allow)", "no passes(passes={p})"),

@@ -5,8 +5,8 @@ from turnout.practice.saying.who_said import Rows
 FOR = "(for|by|if|when|every time|each time|whenever|once|to|any time|as soon as|for each time|for every time|if you can)"
 WITHIN = "[(within|in|inside|in under|in less than) {t:span} [of|after|from] [{b:doing}]]"
 SCORE: Rows = (
-    ("<when> {w:you} [manage to|can] {a:act} {u:timed} (you|they|your side|that side|their side|it) score", "TIMED(who=who.YOU, n=1, act={a}, by={u})"),
-    ("{a:act} {u:timed} and (you|they|your side) score", "TIMED(who=who.YOU, n=1, act={a}, by={u})"),
+    ("<when> {w:you} [manage to|can] {a:act} {u:timed} (you|they|your side|that side|their side|it) [have] score", "TIMED(who=who.YOU, n=1, act={a}, by={u})"),
+    ("{a:act} {u:timed} and (you|they|your side) [have] score", "TIMED(who=who.YOU, n=1, act={a}, by={u})"),
     ("{a:act} {u:timed} [and] (that be|it be|you get|make) {n:int} [to (you|your side)|for you]", "TIMED(who=who.YOU, n={n}, act={a}, by={u})"),
     ("{a:act} {u:timed} [and] (you be|they be) {n:points} up", "TIMED(who=who.YOU, n={n}, act={a}, by={u})"),
     ("(goal|score|point) be {a:act}", "TIMED(who=who.YOU, n=1, act={a}, by=LIMIT)"),
@@ -28,9 +28,9 @@ SCORE: Rows = (
     ("(whoever|side|player|1|pair) [that|who] {a:act} {u:timed} [first] (<earn>|<worth>) {n:points}", "TIMED(who=who.YOU, n={n}, act={a}, by={u})"),
     ("{a:act} {u:timed} (for|to get|to earn|to win) {n:points_said}", "TIMED(who=who.YOU, n={n}, act={a}, by={u})"),
     ("[it be|that be|there be|you get|get] {n:points_said} [be] (for|every time|each time|if|when|whenever|any time) [{w:you}] [manage to|can|<also>] {a:act} {u:timed}", "TIMED(who=who.YOU, n={n}, act={a}, by={u})"),
-    ("[it be|that be|there be|you get|get|{w:you} <earn>] {n:points} (for each|for every|per|each|every) {a:act} [you|they] [make|put together|get|complete|string together]", "TIMED(who=who.YOU, n={n}, act={a}, by=LIMIT)"),
-    (f"{{n:points}} [be] {FOR} [{{w:you}}] [manage to|can|<also>] {{a:act}} {{u:timed}}", "TIMED(who=who.YOU, n={n}, act={a}, by={u})"),
-    (f"{{n:points}} [be] {FOR} {{w:group}} [manage to|can] {{a:act}} {{u:timed}}", "TIMED(who={w}, n={n}, act={a}, by={u})"),
+    ("[it be|that be|there be|you get|get|{w:you} <earn>] {n:points} [be|be award|be give] (for each|for every|per|each|every) {a:act} [you|they] [make|put together|get|complete|string together]", "TIMED(who=who.YOU, n={n}, act={a}, by=LIMIT)"),
+    (f"{{n:points}} [be|be award|be give|be score|be earn|be win] {FOR} [{{w:you}}] [manage to|can|<also>] {{a:act}} {{u:timed}}", "TIMED(who=who.YOU, n={n}, act={a}, by={u})"),
+    (f"{{n:points}} [be|be award|be give|be score|be earn|be win] {FOR} {{w:group}} [manage to|can] {{a:act}} {{u:timed}}", "TIMED(who={w}, n={n}, act={a}, by={u})"),
     (f"{{n:points}} (to|for) {{w:group}} {FOR} [they|it] {{a:act}} {{u:timed}}", "TIMED(who={w}, n={n}, act={a}, by={u})"),
     (f"[{{w:you}}] <earn> {{n:points}} {FOR} [{{x:you}}] [manage to|can] {{a:act}} {{u:timed}}",
      "TIMED(who=who.YOU, n={n}, act={a}, by={u})"),
@@ -104,7 +104,7 @@ COUNTS: Rows = (
     ("<goal> [<counts>] only [<counts>] <while> {s:state}", "score when(while_={s})"),
     ("<goal> (count|stand) only (when|if|while) {s:state}", "score when(while_={s})"),
     ("<goal> do not (count|stand) unless {s:state}", "score when(while_={s})"),
-    ("no <goal> unless {s:state}", "score when(while_={s})"),
+    ("no <goal> [count|stand] unless {s:state}", "score when(while_={s})"),
     ("[{w:you}] <may> [only] score [only] (when|if|once|while) {s:all_up}", "score when(while_={s})"),
     ("[{w:you}] <maynot> score (unless|until) {s:all_up}", "score when(while_={s})"),
     ("{s:all_up_must} (for|before) [<goal>|it|you|they] [to|can|may] [count|score|stand|a goal count|a goal]",
@@ -123,9 +123,11 @@ ALL_UP_MUST: Rows = (
 AFTER: Rows = (
     ("(it take|we want|i want|there must be|there have to be|we need) [at least] {n:int} pass before [you|they|a|any|] [<may>] (goal count|goal|score|shoot|finish|go for goal)",
      "score after(event=event.act(who=who.YOU, act=act.passes(k={n})))"),
-    ("<ball> (must|have to|need to|got to|have got to) (go|travel|be play|come|be) (through|into|in) {p:place} (before|to) [you|they] [may] (score|shoot|go for goal)",
+    ("<ball> (must|have to|need to|got to|have got to) (go|travel|be play|come|be) (through|into|in) {p:place} (before|to) [you|they|it] [may] (score|shoot|go for goal)",
      "score after(event=event.ball enters(where={p}))"),
     ("<goal> (<only_counts>|only <counts>|count only) (after|once|if|when|following) {e:past}", "score after(event={e})"),
+    ("<goal> [will] (count|stand|be allow|be give) only (after|once|if|when) {e:past}", "score after(event={e})"),
+    ("no (score|goal) (count|stand|be allow|be give) (until|before|unless|without) {e:past}", "score after(event={e})"),
     ("<goal> do not (count|stand) (until|unless|before) {e:past}", "score after(event={e})"),
     ("[{w:you}] <maynot> (score|shoot at goal) (until|before|unless) {e:past}", "score after(event={e})"),
     ("no (score|goal) (until|before|unless|without) {e:past}", "score after(event={e})"),
@@ -135,7 +137,7 @@ AFTER: Rows = (
      "score after(event=event.act(who=who.YOU, act={a}))"),
     ("{w:group} <must> {a:earlier} (before|to) [they|it] [may] (score|score a goal|go for goal|go to goal|shoot|have a shoot|finish|a goal count|goal|go for a goal|attack goal|attack a goal)",
      "score after(event=event.act(who={w}, act={a}))"),
-    ("(must|have to|got to|have got to|need to) {a:earlier} (before|to) [you|they] [may] (score|score a goal|go for goal|go to goal|shoot|have a shoot|finish|a goal count|goal|go for a goal|attack goal|attack a goal)",
+    ("(must|have to|got to|have got to|need to) {a:earlier} (before|to) [you|they|it] [may] (score|score a goal|go for goal|go to goal|shoot|have a shoot|finish|a goal count|goal|go for a goal|attack goal|attack a goal)",
      "score after(event=event.act(who=who.YOU, act={a}))"),
     ("{a:earlier} (before|then) (you|they|) [<may>] (score|score a goal|go for goal|go to goal|shoot|have a shoot|finish|a goal count|goal|go for a goal|attack goal|attack a goal)", "score after(event=event.act(who=who.YOU, act={a}))"),
     ("[at least|min|minimum] {n:int} pass before (you|they|) [<may>] (score|score a goal|go for goal|go to goal|shoot|have a shoot|finish|a goal count|goal|go for a goal|attack goal|attack a goal)",
@@ -146,7 +148,7 @@ AFTER: Rows = (
      "score after(event=event.act(who=who.YOU, act=act.passes(k={n})))"),
     ("<ball> (must|have to|need to|have got to|got to) (go|be pass|be play|get|come) (to|into|through|via) {w:named} (before|to) [you|they|we] [<may>] (score|shoot|go for goal|finish)",
      "score after(event=event.act(who=who.YOU, act=act.pass to(to={w})))"),
-    ("[{w:you}] <must> have {a:act} (before|to) [you|they] [may] score", "score after(event=event.act(who=who.YOU, act={a}))"),
+    ("[{w:you}] <must> have {a:act} (before|to) [you|they|it] [may] score", "score after(event=event.act(who=who.YOU, act={a}))"),
 )
 PAST: Rows = (("{e:event}", "{e}"), ("[after] {a:act}", "event.act(who=who.YOU, act={a})"))
 PASSES: Rows = (

@@ -16,11 +16,11 @@ SETS: dict[str, str] = {
     "score you|worth|win you|win|be good for|earn your side|get your side|give your side|give them|go down as|be score as)",
     "scores": "(be worth|be|equal|earn|earn you|get|get you|give you|make|mean|bring|score|score you|worth|win you|win|be good for|count as|count for|count|"
     "earn your side|get your side|give your side|give them|earn them|get them|be score as)",
-    "earn": "(get yourself|have yourself|get themselves|get|score|earn|win|have|take|be give|pick up|claim|be award|bag|receive|gain|collect)",
+    "earn": "(be award|get yourself|have yourself|get themselves|get|score|earn|win|have|take|be give|pick up|claim|be award|bag|receive|gain|collect)",
     "you": "(you|they|we|he|she|someone|player|whoever|1|who|that|side that|side who|player who|1 who|those who|"
     "that side|that player|everyone who|their side)",
     "its": "(its|their|your|his|her|our|own)",
-    "row": "(in [a] row|on [the] row|without lose <ball>|without a break|consecutively|straight|back to back|on spin|"
+    "row": "(in [a] row|on [the] row|without (lose <ball>|interrupt|interruption)|without a break|consecutively|straight|back to back|on spin|"
     "without interrupt|in one go|without give <ball> away|without (other side|opponent|them|anyone|someone) (touch|get|win|take|intercept|nick) <ball>|without other side get <ball>|"
     "without opponent touch <ball>|without an intercept|without be intercept|unbroken|uninterrupt|in succession|"
     "without other side win <ball>|without it break down|one after other)",

@@ -18,6 +18,13 @@ TABLES["more"] = tuple(
     for said, told in (*TABLES["limit"], *TABLES["standing"])
     if said.startswith(MORE) and "{x:" not in said
 )
+TABLES["more"] += (
+    ("no tackle them", "NOTACKLE(whom=who.SAME)"),
+    ("(nobody|no player) <may> tackle them", "NOTACKLE(whom=who.SAME)"),
+    ("(you|opponent|other side) <maynot> tackle them", "NOTACKLE(whom=who.SAME)"),
+    ("{w:same} <maynot> (pass|play) [<ball>|it] to (each other|one another|1 another)", "no passes(passes=passes.between(who=who.SAME))"),
+    ("{w:same} <maynot> be (tackle|challenge|press) [{p:in}]", "NOTACKLE(whom=who.SAME, where={p})"),
+)
 TABLES["earlier"] = tuple(row for row in TABLES["act"] if row[1].split("(")[0] in BEFORE)
 TABLES["finish_act"] = tuple(row for row in TABLES["act"] if row[1].split("(")[0] in ENDS)
 TABLES["finish"] = (("{finish_act}", "{finish_act}"),)

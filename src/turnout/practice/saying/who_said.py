@@ -43,11 +43,14 @@ PLAYER: Rows = (
     ("(receiver|player who (receive|get) [it|ball|pass]|whoever (receive|get) [it|ball|pass]|player they pass to|"
      "player you pass to|player receive [it|ball])", "who.receiver"),
     ("(winner|player who win (it|ball) [back]|whoever win (it|ball) [back]|1 who win (it|ball) [back])", "who.winner"),
+    ("(player|1|whoever) [you|they] (pass|play it|give it) to", "who.receiver"),
+    ("(player|1|whoever) [who|that] (lose|give) <ball> [away]", "who.loser"),
+    ("(player|1|whoever) [who|that] win <ball> [back]", "who.winner"),
     ("(loser|player who lose (it|ball)|whoever lose (it|ball)|1 who lose (it|ball)|player who give <ball> away|"
      "whoever give <ball> away|player who give away <ball>|1 who give <ball> away|player at fault|"
      "player [that|who] make mistake|player who have lose (it|ball))", "who.loser"),
-    ("{w:named} (who|that) win (it|ball) [back]", "who.winner"),
-    ("{w:named} (who|that) (lose (it|ball)|give it away)", "who.loser"),
+    ("{w:named} (who|that) win <ball> [back]", "who.winner"),
+    ("{w:named} (who|that) (lose <ball>|give <ball> away)", "who.loser"),
     ("(scorer|goalscorer|player who score [goal]|whoever score [goal]|1 who score [goal])", "who.scorer"),
     ("(last player|player|whoever) (to touch|who touch|touch) (it|ball) last", "who.last to touch"),
     ("(last player|last 1|player who be last) to touch (it|ball)", "who.last to touch"),

@@ -18,7 +18,7 @@ ENDINGS = (("n't", "not"), ("'re", "be"), ("'ve", "have"), ("'ll", "will"), ("'d
 UNITS = "zero one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen".split()
 UNITS += "seventeen eighteen nineteen".split()
 TENS = "twenty thirty forty fifty sixty seventy eighty ninety".split()
-NUMBERS = {word: value for value, word in enumerate(UNITS)} | {
+NUMBERS = {"single": 1} | {word: value for value, word in enumerate(UNITS)} | {
     word: 10 * value for value, word in enumerate(TENS, start=2)
 }
 # irregular forms and words that mean the same to a coach, each told by one of them
