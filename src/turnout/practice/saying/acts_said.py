@@ -8,6 +8,7 @@ WIN = "(win|regain|nick|steal|pinch|rob|intercept)"
 LOSE = "(lose|give away|give up|cough up|surrender|turn over|concede|hand over|waste|lose control of|get rob of)"
 RUN = "(dribble|drive|run|take|bring|walk|run with|dribble with|drive with|travel with|get|go with|move with|drib)"
 ACT: Rows = (
+    ("{n:int} [of them] in [a] row", "act.passes in a row(k={n})"),
     ("(run|sequence|string|spell|streak) of {n:int} pass", "act.passes in a row(k={n})"),
     ("{w:named} be (find|reach|hit)", "act.pass to(to={w})"),
     ("pass (go|be play|travel) <through> {p:place} [and reach [<its>] mate|to [<its>] mate]", "act.pass through(where={p})"),
@@ -63,7 +64,7 @@ ACT: Rows = (
     (f"{WIN} <ball> [back] [and|then] (pass [it|ball]|find pass|find a pass|get pass away|find a mate|pass to a mate|complete one)", "act.win and pass"),
     (f"{WIN} <ball> [back|cleanly|off (them|him|you)] [{{p:where}}]", "act.win(where={p})"),
     ("win back <ball> [{p:in}]", "act.win(where={p})"),
-    ("(intercept|regain)", "act.win"),
+    ("(intercept|regain) [{p:where}]", "act.win(where={p})"),
     (f"{LOSE} <ball> [away|back]", "act.lose"),
     ("(give <ball> away|be dispossess|give <ball> up|turn <ball> over|lose out|have <ball> (take|nick) [off you])",
      "act.lose"),

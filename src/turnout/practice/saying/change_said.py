@@ -76,6 +76,12 @@ POINTS: Rows = (
     ("twice [as much]", "2"),
 )
 CHANGE: Rows = (
+    ("{w:named} (go|come) in and {x:named} (come|go) out", "SWAP(who={w}, with={x})"),
+    ("{w:named} (go|come) out and {x:named} (come|go) in", "SWAP(who={w}, with={x})"),
+    ("{w:mover} become {x:named} and [old] {y:named} take <its> (bib|place|spot)", "change.exchange(who={w}, with={x})"),
+    ("(turn round|turn around) and (attack|go for|go) (other|opposite|the other way) [end|goal|1|line|way]", "change.ends"),
+    ("(attack|go for) (other|opposite) (end|goal|1|line)", "change.ends"),
+    ("keep <ball>", "change.keeps(who=who.THEY)"),
     ("[side|{w:mover}] bring (in|on) {x:mover}", "change.comes in(who={x})"),
     ("{w:mover} [always] (restart|start) play", "change.starts(who={w})"),
     ("(swap|change) [<place_swap>] with {x:mover}", "SWAP(who=who.PERSON, with={x})"),

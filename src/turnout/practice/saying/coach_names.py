@@ -42,7 +42,7 @@ def aliases(names: Names) -> list[Alias]:
     kinds = {
         "coach_who": whom, "coach_role": roles, "coach_place": only_one(place_words(names)),
         "coach_end": only_one(end_words(names)), "in_middle": only_one(middle_words(names)),
-        "coach_places": only_one(list_words(names)),
+        "coach_places": only_one(list_words(names)), "server_who": only_one(server_words(names)),
     }  # fmt: skip
     return [(words, kind, value) for kind, some in kinds.items() for words, value in some.items()]  # type: ignore[misc]
 
@@ -53,6 +53,13 @@ def only_one(pairs: Iterator[tuple[str, Phrase]]) -> dict[tuple[str, ...], Phras
     for words, value in pairs:
         found.setdefault(tuple(words_alike(words)), set()).add(value)
     return {words: next(iter(values)) for words, values in found.items() if len(values) == 1}
+
+
+def server_words(names: Names) -> Iterator[tuple[str, Phrase]]:
+    """Words for the one who serves."""
+    value = single([group for group in names.groups if "server" in (group.side, group.role)])
+    if value is not None:
+        yield from ((word, value) for word in SERVERS)
 
 
 def list_words(names: Names) -> Iterator[tuple[str, Phrase]]:
@@ -187,6 +194,12 @@ def middle_words(names: Names) -> Iterator[tuple[str, Phrase]]:
     for words in ("in middle", "inside", "in", "into middle", "in there", "middle", "in to defend", "in the square"):
         if rondo:
             yield words, whom(rondo)
+
+
+def words_of_names(pieces: list[Piece], names: Names) -> frozenset[int]:
+    """The numbers of the written words that are a name's."""
+    starts = range(len(pieces))
+    return frozenset(at for start in starts for one in named(pieces, start, start, names) for at in range(one.start, one.end))
 
 
 def named_readings(

@@ -13,7 +13,7 @@ FILLERS = (
     "simple", "no question", "all session", "all game", "or so", "well done", "for this", "so be ready", "whole time",
     "do not worry about it", "at all time", "at all", "lads please", "quick as you like", "strictly", "then lads",
     "under control", "throughout", "beforehand", "at his foot", "at their foot", "at your foot", "straight off", "or more", "in total",
-    "as the usual rule", "now", "new rule", "rule be", "here be rule", "rule", "next up", "so stay alert", "so no wait around", "no wait around",
+    "as the usual rule", "now", "new rule", "whichever come first", "ball live", "ball stay live", "it be live", "on the coach call", "rule be", "here be rule", "rule", "next up", "so stay alert", "so no wait around", "no wait around",
     "no waiting for me to say so", "with no break in play", "no break in play", "whatever happen", "as ever",
     "anywhere before that do not worry about it", "doesn't matter who", "no matter who", "it do not matter who",
     "i do not care how", "so do not stand there", "so switch on", "so react", "so react quickly", "so press hard",
@@ -44,11 +44,29 @@ FUNCTION = {word for text in PLAIN for word in words_alike(text)}
 IDLE = {word for text in "chase moan argue complain worry hide panic rush cheat sulk wait watch ask slow".split() for word in words_alike(text)}
 
 
-def spoken(tokens: list[Token], marks: list[int]) -> list[Token]:
+def spoken(tokens: list[Token], marks: list[int], named: frozenset[int]) -> list[Token]:
     """The tokens without clauses that are talk from one mark to the next."""
     ends = [-1, *marks, tokens[-1].at + 1 if tokens else 0]
     clauses = [[token for token in tokens if low < token.at < high] for low, high in zip(ends, ends[1:], strict=False)]
-    return [token for clause in clauses if not talk(clause) for token in ended(clause)]
+    return [token for clause in clauses if not talk(clause) and not explains(clause, named) for token in ended(clause)]
+
+
+# an explanation begins so, and says no rule where none of these words stands in it
+SO = {("so",), ("because",), ("cos",), ("that", "way"), ("which", "mean"), ("mean",), ("so", "that")}
+RULES = """
+not no never nobody only except unless until before after first own other both each every without least most more than twice double same second
+swap change join become start restart begin score count point goal worth tackle touch pass stay keep enter leave win lose loser winner turn out
+place minute time free allow must may next bib offside head shoot when if while whenever once in
+""".split()
+RULED = {word for text in RULES for word in words_alike(text)}
+
+
+def explains(clause: list[Token], named: frozenset[int]) -> bool:
+    """Whether a clause gives the reason of a rule and no rule: no number, no name, no word that turns a meaning."""
+    words = [token.word for token in clause]
+    if not any(tuple(words[: len(begin)]) == begin for begin in SO):
+        return False
+    return not any(word.isdigit() or word in RULED for word in words) and not any(token.at in named for token in clause)
 
 
 def ended(clause: list[Token]) -> list[Token]:
@@ -69,9 +87,9 @@ def talk(clause: list[Token]) -> bool:
     return known and any(word in HARMLESS for word in words)
 
 
-def kept(tokens: list[Token], marks: list[int]) -> list[Token]:
+def kept(tokens: list[Token], marks: list[int], named: frozenset[int] = frozenset()) -> list[Token]:
     """The tokens without what only fills, longest first."""
-    tokens = spoken(tokens, marks)
+    tokens = spoken(tokens, marks, named)
     left, at = [], 0
     while at < len(tokens):
         step = longest(tokens, at, FILLED)

@@ -5,7 +5,7 @@ from turnout.practice.saying.who_said import Rows
 
 WITH = "(to|with|for|on|on side of|alongside)"
 STANDING: Rows = (
-    ("{w:named} [always|only] (play|be|work|help|go|be play) (with|for) (both|either) side", "plays for(who={w}, side=who.side with the ball)"),
+    ("{w:named} [always|only] (play|be|work|help|go|be play) (with|for|on) (both|either) side", "plays for(who={w}, side=who.side with the ball)"),
     (f"{{w:named}} [always|only] (play|be|work|help|go|be play|belong) [always|only] {WITH} {{s:group}}", "USES(who={w}, side={s})"),
     ("{w:named} [always|only] (help|support|join|assist|help out|back up) {s:group}", "plays for(who={w}, side={s})"),
     ("{w:named} be [always] (on side|in side) [that have|with|in] <ball>", "plays for(who={w}, side=who.side with the ball)"),
@@ -90,12 +90,14 @@ GIVEN: Rows = (
     ("(goal|after a goal)", "event.act(who=who.YOU, act=act.score)"),
 )
 CALL: Rows = (
-    ("[my|the|coach 's] (call|shout|whistle|signal|command)", "event.coach calls"),
+    ("[my|the|coach 's|your] (call|shout|whistle|signal|command) [of (change|swap|go)]", "event.coach calls"),
     ("(a goal|every goal|each goal)", "event.act(who=who.a side, act=act.score)"),
     ("(a turnover|turnover|a regain|regain)", "event.act(who=who.a side, act=act.win)"),
 )
 SERVE = "(pass|play|serve|feed|roll|give|put|throw|knock|send|hit|pass out|play out)"
 START: Rows = (
+    (f"{{w:server_who}} {SERVE} [<ball>|it|ball] in [from side|from the end|to start]", "first pass(who={w})"),
+    (f"{{w:server_who}} {SERVE} [<ball>|it|ball] in [from side] to {{x:group}}", "first pass(who={w}, to={x})"),
     ("(turn|game|round) (finish|end|be over) (once|when|as soon as) (side|someone|1 side) (have|get|reach|score) {n:int} [goal|point]", "turn points(n={n})"),
     ("first side to (reach|get|score|get to) {n:int} [goal|point] [win|win it]", "turn points(n={n})"),
     ("{w:named} start [it|<ball>|game|play] (by|with|off by) [a] pass [<ball>|it] (to|into) {x:group}", "first pass(who={w}, to={x})"),

@@ -9,7 +9,7 @@ from turnout.practice.names import Names
 from turnout.practice.printing import print_rule
 from turnout.practice.rules import Offer
 from turnout.practice.saying.chart import Chart, Lost, phrases
-from turnout.practice.saying.coach_names import named_readings
+from turnout.practice.saying.coach_names import named_readings, words_of_names
 from turnout.practice.saying.fillers import kept
 from turnout.practice.saying.offers import offers
 from turnout.practice.saying.resolve import Open, resolved
@@ -43,7 +43,8 @@ def meanings(chart: Chart, names: Names) -> tuple[tuple[Phrase, ...], ...]:
 def chart_of(text: str, names: Names) -> Chart:
     """The sentence ready to be read, what only fills it left out."""
     words = pieces(text)[: MOST_WORDS + 1]
-    tokens = kept(alike([piece.word for piece in words]), [number for number, piece in enumerate(words) if not piece.word[0].isalnum()])
+    marks = [number for number, piece in enumerate(words) if not piece.word[0].isalnum()]
+    tokens = kept(alike([piece.word for piece in words]), marks, words_of_names(words, names))
     return Chart(tokens, named_readings(words, tokens, names))
 
 

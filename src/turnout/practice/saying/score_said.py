@@ -18,7 +18,7 @@ SCORE: Rows = (
     ("(every|each) {p:place} (you|they) (dribble|run|drive) <through> <worth> {n:points}", "score(who=who.YOU, n={n}, act=act.run through(where={p}))"),
     ("(every|each) {p:place} <worth> {n:points} (if|when) (you|they) (dribble|run|drive) [<ball>] <through> it", "score(who=who.YOU, n={n}, act=act.run through(where={p}))"),
     ("(every|each) {p:place} <worth> {n:points} (if|when) (you|they) pass <through> it", "score(who=who.YOU, n={n}, act=act.pass through(where={p}))"),
-    ("[{w:you}] (may|may only|only) score in (either|both|any|all|each|any of|either of|both of|all of) [2|3|4] {p:place}", "score(who=who.YOU, n=1, act=act.score(where={p}))"),
+    ("[{w:you}] [may|may only|only] score in (either|both|any|all|each|any of|either of|both of|all of) [2|3|4] {p:place}", "score(who=who.YOU, n=1, act=act.score(where={p}))"),
     ("[{w:you}] <must> (dribble|run it|carry it|drive|run) [<ball>] <into> {p:coach_end} [<maynot> {b:act}]", "score(who=who.YOU, n=1, act=act.RUN(where={p}))"),
     (f"{{n:points}} [be] {FOR} [{{w:you}}] {{a:act}} or {{b:act}}", "score(who=who.YOU, n={n}, act={a}) + score(who=who.YOU, n={n}, act={b})"),
     ("<goal> [be score|score] {h:how} <worth> {n:points}", "score counts(how={h}, n={n})"),

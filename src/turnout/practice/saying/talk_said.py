@@ -17,6 +17,8 @@ GOOD = (
     "look early|think ahead|be quick about it|sprint|show for it|get open|make an angle|keep head up|be awake|make it quick)"
 )
 TALK: Rows = (
+    ("(then|and then|and) (you|they|we|) (start|start again|carry on|go again|go|back|begin again|keep go|count|count again) [again|count] (from|at|to) (zero|nowt|nothing|scratch|nought|beginning|0)", "free"),
+    ("(then|and then|and) [you|they|we|play] (carry on|go again|keep go|keep play|play on|keep going)", "free"),
     (f"{SO} [you|they|we] {NOT} [go|start|be|just|have to|need to] {IDLE} [it|about it|about|around|them|that|after it|for it]", "free"),
     (f"(so|and so|and|meaning|that mean) [you|they|we] (must|have to|need to|got to|have got to|will have to|better|had better|will need to) {GOOD}", "free"),
     (f"(so|and) {GOOD}", "free"),
