@@ -49,7 +49,8 @@ class RuleError(TurnoutError):
 
     def with_offers(self, offers: tuple[Offer, ...]) -> "RuleError":
         """The same, with the nearest forms told, unless a slip of the pen is the nearer fault."""
-        if self.nearest is not None or not offers:
+        slip = self.nearest is not None and not self.nearest.isdigit()  # a number word is read anyway
+        if slip or not offers:
             return RuleError(self.offset, self.read, self.expected, self.nearest, offers)
         told = self.expected.partition("; a sentence like it: ")[0]
         listed = " or ".join(f"“{offer.text}”" for offer in offers)

@@ -28,7 +28,8 @@ def tidied(draft: Draft) -> tuple[Draft, list[Reworded]]:
     or a sentence would come to mean something else."""
     practice = read(draft)
     printed = printed_of(practice)
-    after, changes = draft, []
+    after = draft
+    changes: list[Reworded] = []
     for way in reversed(sentence_ways(draft)):  # from the last, so that what is put in moves nothing before it
         node = draft.at(way)
         said = printed.get((node.line, node.value), ()) if isinstance(node, Text) else ()

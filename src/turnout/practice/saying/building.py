@@ -16,6 +16,7 @@ DOER = {
 }  # fmt: skip
 # whom “them” and “him” mean there
 MET = {"act.pass to": "who.receiver", "act.lose": "who.winner", "act.win": "who.loser", "act.win and pass": "who.loser"}
+TOLD = ("who.a side", "who.side", "who.role", "who.side behind", "who.YOU")  # who can do what follows
 PERSON, SIDE, THEY, THEM = "who.PERSON", "who.DOERS", "who.THEY", "who.THEM"
 
 
@@ -89,13 +90,21 @@ def when(filled: Mapping[str, Value | None]) -> Value | None:
     return Phrase("when", (("event", event), ("then", listed(changes))))  # type: ignore[arg-type]
 
 
+def when_last(filled: Mapping[str, Value | None]) -> Value | None:
+    """A When told after its changes. “May enter … once …” may be a limit until then, so it is not read."""
+    entering = any(isinstance(one, Phrase) and one.form == "change.may enter" for one in flat([filled.get("then")]))
+    return None if entering else when(filled)
+
+
 def clock(filled: Mapping[str, Value | None]) -> Value | None:
     """An Every of a time and its changes, from `t` minutes or `s` seconds."""
     changes = tuple(flat([filled.get("then")]))
     unit, number = ("minutes", filled.get("t")) if filled.get("t") else ("seconds", filled.get("s"))
     if not isinstance(number, int) or not changes or any(loose(change) for change in changes):
         return None
-    return Phrase(f"every {unit}", (("t", number), ("then", listed(list(changes)))))
+    return Phrase(
+        f"every {unit}", (("t", number), ("then", listed([change for change in changes if isinstance(change, Phrase)])))
+    )
 
 
 def turn(filled: Mapping[str, Value | None]) -> Value | None:
@@ -138,7 +147,7 @@ def loose(value: object) -> bool:
 
 
 def bound(change: Value, event: Phrase) -> Phrase | None:
-    """A change with “you”, “he” and “they” as whoever did what the event tells; None where that is not certain."""
+    """A change with “you”, “he” and “they” as whoever did what the event tells; None where not certain."""
     act = event.get("act")
     doer = DOER.get(act.form) if isinstance(act, Phrase) else None
     if not isinstance(change, Phrase):
@@ -158,7 +167,7 @@ def bound(change: Value, event: Phrase) -> Phrase | None:
             who = event.get("who")
             if alone and value.form != SIDE:
                 value = Phrase(doer) if doer else None  # type: ignore[assignment]
-            elif not (isinstance(who, Phrase) and who.form in ("who.a side", "who.side", "who.role", "who.side behind", "who.YOU")):
+            elif not (isinstance(who, Phrase) and who.form in TOLD):
                 return None
             else:
                 value = who
@@ -181,7 +190,9 @@ def bind(filled: Mapping[str, Value | None]) -> Value | None:
 
 def long(filled: Mapping[str, Value | None]) -> Value | None:
     """A limit with its “while” or “until”, if it has one."""
-    by, form = filled.get("by"), str(filled.get("form"))
+    by, form, act = filled.get("by"), str(filled.get("form")), filled.get("act")
+    if form == "may not" and isinstance(act, Phrase) and act.form in ("act.touches", "act.start"):
+        return None  # “do not have 2 touches” may say that they have more
     slots = {name: value for name, value in filled.items() if name not in ("by", "form") and value is not None}
     if isinstance(by, Phrase):
         slots |= {{"state": "while_", "event": "until"}[name]: value for name, value in by.slots}
@@ -250,7 +261,8 @@ def either(filled: Mapping[str, Value | None]) -> Value | None:
 
 def doing(filled: Mapping[str, Value | None]) -> Value | None:
     """A When of either of two acts of the same players."""
-    events = {n: phrase_of("event.act", {"who": filled.get("who"), "act": filled.get(n)}) for n in ("a", "b")}  # type: ignore[dict-item]
+    who = filled.get("who")
+    events = {name: Phrase("event.act", (("who", who), ("act", filled.get(name)))) for name in ("a", "b")}  # type: ignore[arg-type]
     return either({"e": events["a"], "f": events["b"], "then": filled.get("then")})
 
 
@@ -278,9 +290,8 @@ def about(filled: Mapping[str, Value | None]) -> Value | None:
 
 GROUPED = {"who.role", "who.side", "who.its role", "who.other role"}
 JOINED = {
-    "chain": chain, "WHEN": when, "EVERY": clock, "TURN": turn, "sixty": sixty, "SWAP": exchange, "both": several, "BIND": bind,
+    "chain": chain, "WHEN": when, "LATE": when_last, "EVERY": clock, "TURN": turn, "sixty": sixty,
+    "SWAP": exchange, "both": several, "BIND": bind,
     "LONG": long, "NOTACKLE": no_tackle, "TIMED": timed, "IN": inside, "USES": uses, "MORE": more,
     "ALIKE": alike, "ALONE": alone, "ABOUT": about, "EITHER": either, "DOING": doing,
 }  # fmt: skip
-
-

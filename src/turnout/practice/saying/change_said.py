@@ -7,18 +7,20 @@ SECS: Rows = (
     ("half [a] minute", "30"),
     ("minute [and] half", "90"),
     ("{n:int} [and] half minute", "sixty(t={n}, s=30)"),
-)
+)  # fmt: skip
 SPAN: Rows = (("{s:secs}", "{s}"), ("{n:int} minute", "sixty(t={n})"), ("minute", "60"))
 MINS: Rows = (("{n:int} (minute|m)", "{n}"), ("minute", "1"))
 EVENT: Rows = (
     ("shoot be (take|have|hit)", "event.act(who=who.YOU, act=act.shoot)"),
     ("{w:group} be (find|reach)", "event.act(who=who.YOU, act=act.pass to(to={w}))"),
-    ("{n:int} {s:side_name} pass [be|have be] (complete|make|play)", "event.act(who=who.side(side={s}), act=act.passes(k={n}))"),
+    ("{n:int} {s:side_name} pass [be|have be] (complete|make|play)",
+     "event.act(who=who.side(side={s}), act=act.passes(k={n}))"),
     ("<ball> [have] be (play|pass|put) (in|into|in to) (it|there)", "event.ball enters(where=place.it)"),
     ("<ball> (leave play|go dead|leave field of play)", "event.ball out"),
     ("{w:group} [<also>|have|have just|just] {a:act}", "event.act(who={w}, act={a})"),
     ("{w:you} [<also>|have|have just|just|manage to|be] {a:act}", "event.act(who={w}, act={a})"),
-    ("{w:named} [have] (pass|play it|play out|release it|play <ball>|pass it|pass <ball>|play it out|let it go)", "event.act(who={w}, act=act.start)"),
+    ("{w:named} [have] (pass|play it|play out|release it|play <ball>|pass it|pass <ball>|play it out|let it go)",
+     "event.act(who={w}, act=act.start)"),
     ("player there {a:act}", "event.act(who=who.player there, act={a})"),
     ("(player|they|receiver|he|she) (in there|in it|there) {a:act}", "event.act(who=who.player there, act={a})"),
     ("{w:named} ['s] [have|take|get|make] first touch", "event.act(who={w}, act=act.touches(n=1))"),
@@ -30,31 +32,34 @@ EVENT: Rows = (
      "event.act(who=who.YOU, act=act.pass to(to={w}))"),
     ("<ball> be (receive|play|pass) {p:in}", "event.act(who=who.YOU, act=act.receive in(where={p}))"),
     ("{n:int} pass [be|have be] (complete|make|play|string together)", "event.act(who=who.YOU, act=act.passes(k={n}))"),
-    ("<ball> (go|be|run|roll|leave|fly|go flying|be kick|get kick|be hit|be put) (out|off|out of play|dead|out of area|away)",
+    ("<ball> (go|be|run|roll|leave|fly|go flying|be kick|get kick|be hit|be put) (out|off|out of play|dead|out of "
+     "area|away)",
      "event.ball out"),
     ("(ball|it) out", "event.ball out"),
     ("(every|any) ball (that|which) go out", "event.ball out"),
     ("(out|out of play)", "event.ball out"),
-    ("<ball> [have|be] (enter|go in|go into|come in|come into|get in|get into|be in|be play in|be play into|be pass into|"
+    ("<ball> [have|be] (enter|go in|go into|come in|come into|get in|get into|be in|be play in|be play into|be pass "
+     "into|"
      "be pass in|arrive in|cross into|be in|reach) {p:place}", "event.ball enters(where={p})"),
     ("<ball> [have|be] (enter|go in|go into|come in|come into|be in|be play in|get in|arrive in) (it|there)",
      "event.ball enters(where=place.it)"),
-    ("<ball> [have|be] (leave|come out of|go out of|get out of|be out of) (it|there)", "event.ball leaves(where=place.it)"),
+    ("<ball> [have|be] (leave|come out of|go out of|get out of|be out of) (it|there)",
+     "event.ball leaves(where=place.it)"),
     ("<ball> [have] (go in|be in|be play in|arrive|come in)", "event.ball enters(where=place.it)"),
     ("<ball> [have|be] (leave|come out of|go out of|get out of|be out of|be play out of) {p:place}",
      "event.ball leaves(where={p})"),
     ("{t:span} [have] (pass|go|be up|go by|elapse|be go)", "event.seconds pass(s={t})"),
-    ("(after|for) {t:span}", "event.seconds pass(s={t})"),
     ("(nobody|neither side|no side) [have] score (in|for|after|within) {t:span}", "event.seconds without(s={t})"),
     ("no (goal|score) (in|for|after|within) {t:span}", "event.seconds without(s={t})"),
     ("there be no (goal|score) (in|for|after|within) {t:span}", "event.seconds without(s={t})"),
     ("{t:span} (pass|go|go by) (without|with no) (goal|score)", "event.seconds without(s={t})"),
     ("(turn|round|go) (start|begin)", "event.turn starts"),
     ("(turn|round|go) (end|finish|be over|be up)", "event.turn ends"),
-    ("(coach|i) (call|shout|say|blow|whistle|blow up|clap|give signal|blow whistle) [whistle|change|swap|go|now|so|signal]",
+    ("(coach|i) (call|shout|say|blow|whistle|blow up|clap|give signal|blow whistle) [whistle|change|swap|go|now|"
+     "so|signal]",
      "event.coach calls"),
     ("(my|coach 's|coach) (call|shout|whistle|signal|command)", "event.coach calls"),
-)
+)  # fmt: skip
 WHILE: Rows = (
     ("{w:group} (have|have got|be in|be in possession of|keep|be on|get) [<ball>] <ball>", "while.has(who={w})"),
     ("{w:group} (have|have got|keep|be on|get|be in) <ball>", "while.has(who={w})"),
@@ -65,7 +70,7 @@ WHILE: Rows = (
     ("<everyone> be (over|past|across|beyond) (halfway|half line|halfway line)",
      "while.in place(who=who.everyone, where=place.attacking half)"),
     ("<everyone> be {p:in}", "while.in place(who=who.everyone, where={p})"),
-)
+)  # fmt: skip
 POINTS: Rows = (
     ("{n:int} [bonus|extra] (point|goal)", "{n}"),
     ("[bonus|extra|single] point", "1"),
@@ -74,35 +79,47 @@ POINTS: Rows = (
     ("(triple|treble) [point]", "3"),
     ("{n:int}", "{n}"),
     ("twice [as much]", "2"),
-)
+)  # fmt: skip
 CHANGE: Rows = (
     ("{w:named} (go|come) in and {x:named} (come|go) out", "SWAP(who={w}, with={x})"),
     ("{w:named} (go|come) out and {x:named} (come|go) in", "SWAP(who={w}, with={x})"),
-    ("{w:mover} become {x:named} and [old] {y:named} take <its> (bib|place|spot)", "change.exchange(who={w}, with={x})"),
-    ("(turn round|turn around) and (attack|go for|go) (other|opposite|the other way) [end|goal|1|line|way]", "change.ends"),
+    ("{w:mover} become {x:named} and [old] {y:named} take <its> (bib|place|spot)",
+     "change.exchange(who={w}, with={x})"),
+    ("(turn round|turn around) and (attack|go for|go) (other|opposite|the other way) [end|goal|1|line|way]",
+     "change.ends"),
     ("(attack|go for) (other|opposite) (end|goal|1|line)", "change.ends"),
     ("keep <ball>", "change.keeps(who=who.THEY)"),
     ("[side|{w:mover}] bring (in|on) {x:mover}", "change.comes in(who={x})"),
     ("{w:mover} [always] (restart|start) play", "change.starts(who={w})"),
     ("(swap|change) [<place_swap>] with {x:mover}", "SWAP(who=who.PERSON, with={x})"),
     ("(change|swap) {w:named} (over|round|around)", "change.exchange(who=who.next group, with={w})"),
-    ("(you|they|both|2 of you|2|you 2|you both|they both|) (swap|change) [<place_swap>]", "change.exchange(who=who.PERSON, with=who.THEM)"),
-    ("{w:mover} (be go for|go for|go toward|aim for|be go to|be go at) {p:place} [on halfway]", "change.attacks(who={w}, where={p})"),
+    ("(you|they|both|2 of you|2|you 2|you both|they both|) (swap|change) [<place_swap>]",
+     "change.exchange(who=who.PERSON, with=who.THEM)"),
+    ("{w:mover} (be go for|go for|go toward|aim for|be go to|be go at) {p:place} [on halfway]",
+     "change.attacks(who={w}, where={p})"),
     ("{g:next} (set off|go off|start off)", "change.starts(who=who.next group)"),
-    ("{w:mover} (go|be|come|step) {m:in_middle} [and|while] {x:mover} (come|step|get|go) (out|off)", "change.exchange(who={w}, with={x})"),
-    ("{x:mover} (come|step|get|go) (out|off) and {w:mover} (go|be|come|step) {m:in_middle}", "change.exchange(who={w}, with={x})"),
+    ("{w:mover} (go|be|come|step) {m:in_middle} [and|while] {x:mover} (come|step|get|go) (out|off)",
+     "change.exchange(who={w}, with={x})"),
+    ("{x:mover} (come|step|get|go) (out|off) and {w:mover} (go|be|come|step) {m:in_middle}",
+     "change.exchange(who={w}, with={x})"),
     ("{w:mover} (take|go in) {x:mover} ('s) (place|spot|role)", "change.exchange(who={w}, with={x})"),
-    ("{g:next} (in|on|up|go|come on|come in|be up|be in|be on|step up|step in|take over|go on|go in|come up)", "change.comes in(who=who.next group)"),
-    ("(whoever|side|player|those|lot) [that|who] have be (on|in) [for] [the] long (go|come) (off|out)", "change.comes in(who=who.next group)"),
-    ("(it be|it go to|ball go to|possession go to|ball go back to|it go back to|ball over to|it go over to|ball be turn over to) {w:mover}", "change.starts(who={w})"),
+    ("{g:next} (in|on|up|go|come on|come in|be up|be in|be on|step up|step in|take over|go on|go in|come up)",
+     "change.comes in(who=who.next group)"),
+    ("(whoever|side|player|those|lot) [that|who] have be (on|in) [for] [the] long (go|come) (off|out)",
+     "change.comes in(who=who.next group)"),
+    ("(it be|it go to|ball go to|possession go to|ball go back to|it go back to|ball over to|it go over to|ball "
+     "be turn over to) {w:mover}",
+     "change.starts(who={w})"),
     ("it be {w:mover} ['s] ball [{p:out_of}]", "change.starts(who={w}, from={p})"),
     ("(start|restart|begin|go) [again] (from|with) {w:mover}", "change.starts(who={w})"),
-    ("(new|another|fresh|next) ball [come|be play|go] [in] [straight in] (from|by) {w:mover}", "change.new ball(who={w})"),
-    ("{w:mover} (counter|counter attack|break|attack|break out|go) (into|to|at|on|towards|for) {p:place}", "change.attacks(who={w}, where={p})"),
+    ("(new|another|fresh|next) ball [come|be play|go] [in] [straight in] (from|by) {w:mover}",
+     "change.new ball(who={w})"),
+    ("{w:mover} (counter|counter attack|break|attack|break out|go) (into|to|at|on|towards|for) {p:place}",
+     "change.attacks(who={w}, where={p})"),
     ("{n:int} new {w:named}", "change.exchange(who=who.next group, with={w})"),
     ("{w:mover} <also> {c:bare}", "BIND(who={w}, do={c})"),
     ("{w:mover} {c:bare}", "BIND(who={w}, do={c})"),
-    ("{w:mover} (will|be to|must|have to|have got to|can) {c:bare}", "BIND(who={w}, do={c})"),
+    ("{w:mover} (will|be to|must|have to|have got to) {c:bare}", "BIND(who={w}, do={c})"),
     ("{w:mover} and {x:mover} [<also>] (swap|change) [<place_swap>]", "SWAP(who={w}, with={x})"),
     ("{w:mover} (swap|change) [<place_swap>] with {x:mover}", "SWAP(who={w}, with={x})"),
     ("(swap|change) {w:mover} (with|for|and) {x:mover}", "SWAP(who={w}, with={x})"),
@@ -112,7 +129,8 @@ CHANGE: Rows = (
     ("new {w:named}", "change.exchange(who=who.next group, with={w})"),
     ("{w:mover} 's ball [{p:out_of}]", "change.starts(who={w}, from={p})"),
     ("<its> ball", "change.starts(who=who.THEY)"),
-    ("(ball|it|restart|possession|start) (to|for|with|go to|go to|start with|start from|go over to|be with|restart with) {w:mover}",
+    ("(ball|it|restart|possession|start) (to|for|with|go to|go to|start with|start from|go over to|be with|"
+     "restart with) {w:mover}",
      "change.starts(who={w})"),
     ("(other side|opponent) ball", "change.starts(who=who.other side)"),
     ("play (start|restart|begin|go on|be restart) (with|from|by) {w:mover}", "change.starts(who={w})"),
@@ -120,29 +138,37 @@ CHANGE: Rows = (
     ("side (change|swap|turn) (end|direction|round|way)", "change.ends"),
     ("(change|swap) end", "change.ends"),
     ("(turn|round|go) (end|be over|finish|stop)", "change.turn ends"),
-    ("(that be it|it be over|that be your go|round over|turn over|end of turn|end of go|your go be over)", "change.turn ends"),
+    ("(that be it|it be over|that be your go|round over|turn over|end of turn|end of go|your go be over)",
+     "change.turn ends"),
     ("{n:points} (to|for) {w:mover}", "change.points(who={w}, n={n})"),
     ("{w:mover} [<may>] keep [hold of] <ball>", "change.keeps(who={w})"),
     ("play (on|continue)", "change.keeps(who=who.THEY)"),
-)
+)  # fmt: skip
 # what follows its subject
 BARE: Rows = (
-    ("(play|chuck|throw|pass|serve|roll|put|feed|knock|send|bring|introduce) [in] (another|another 1|new 1) [in]", "change.new ball(who=who.WHO)"),
+    ("(play|chuck|throw|pass|serve|roll|put|feed|knock|send|bring|introduce) [in] (another|another 1|new 1) [in]",
+     "change.new ball(who=who.WHO)"),
     ("(take place of|take spot of|go in place of) {x:mover}", "change.exchange(who=who.WHO, with={x})"),
-    ("(stay in possession|stay on ball|have <ball> again|retain <ball>|stay on with <ball>)", "change.keeps(who=who.WHO)"),
+    ("(stay in possession|stay on ball|have <ball> again|retain <ball>|stay on with <ball>)",
+     "change.keeps(who=who.WHO)"),
     ("(go|be|step|come|move) {x:in_middle}", "change.joins(who=who.WHO, to={x})"),
     ("(swap|change) [<place_swap>] with {x:mover}", "change.exchange(who=who.WHO, with={x})"),
     ("(replace|take over from) {x:mover}", "change.exchange(who=who.WHO, with={x})"),
-    ("(come|jump|step|go|move|join|drop|get) (in|inside|on|in play) [to {p:place}]", "change.comes in(who=who.WHO, to={p})"),
+    ("(come|jump|step|go|move|join|drop|get) (in|inside|on|in play) [to {p:place}]",
+     "change.comes in(who=who.WHO, to={p})"),
     ("(come|jump|step|go|move|drop|get) into {p:place}", "change.comes in(who=who.WHO, to={p})"),
     ("(go|come|step|drop|move|get|stay) (out|off|outside|to outside|on outside) [to {p:place}]",
      "change.goes out(who=who.WHO, to={p})"),
     ("(join|go in with|become|be|turn into|go in as|be now|change to|join in with|go with) {x:named}",
      "change.joins(who=who.WHO, to={x})"),
-    ("(go|come|drop) back [home|to <its> place|where (they|he|she) come from|out to <its> place]", "change.goes back(who=who.WHO)"),
-    ("(start|restart|begin|have <ball>|get <ball>|kick off|start with <ball>|start again|get <ball> back|be give <ball>|"
-     "take <ball>|restart with <ball>|have first ball|start <ball>) [{p:out_of}]", "change.starts(who=who.WHO, from={p})"),
-    ("(play|chuck|throw|pass|serve|roll|put|feed|knock|send|bring|start with|get) [in] [a] (new|another|fresh) (ball|1) [straight] [in] [{p:out_of}]",
+    ("(go|come|drop) back [home|to <its> place|where (they|he|she) come from|out to <its> place]",
+     "change.goes back(who=who.WHO)"),
+    ("(start|restart|begin|have <ball>|get <ball>|kick off|start with <ball>|start again|get <ball> back|be give "
+     "<ball>|"
+     "take <ball>|restart with <ball>|have first ball|start <ball>) [{p:out_of}]", "change.starts(who=who.WHO, "
+      "from={p})"),
+    ("(play|chuck|throw|pass|serve|roll|put|feed|knock|send|bring|start with|get) [in] [a] (new|another|fresh) "
+     "(ball|1) [straight] [in] [{p:out_of}]",
      "change.new ball(who=who.WHO, from={p})"),
     ("keep [hold of] <ball>", "change.keeps(who=who.WHO)"),
     ("<earn> {n:points}", "change.points(who=who.WHO, n={n})"),
@@ -150,19 +176,21 @@ BARE: Rows = (
     ("<may> (enter|go into|come into|go in|come in|join in|follow into|go inside|step into) {p:place}",
      "change.may enter(who=who.WHO, where={p})"),
     ("<may> (enter|go into|come into|go in|come in) it", "change.may enter(who=who.WHO, where=place.it)"),
-)
+)  # fmt: skip
 OUT_OF: Rows = (
     ("from {p:place}", "{p}"),
     ("from edge of {p:place_name}", "place.edge(place={p})"),
     ("from behind {p:place_name}", "place.behind(place={p})"),
-)
+)  # fmt: skip
 THEN: Rows = (
     ("{c:change}", "{c}"),
     ("{c:change} (and|then|and then|while|with|) {d:then}", "chain(a={c}, b={d})"),
     ("{w:mover} {c:bare} (and|then|and then) {d:bare}", "chain(a=BIND(who={w}, do={c}), b=BIND(who={w}, do={d}))"),
-)
+)  # fmt: skip
 TABLES = {
-    "next": ((  "[the] (next|new|wait|rest|fresh) (group|pair|lot|player|side|line|set|wave|trio|batch|few|1|2|3|4)", "who.next group"),),
-    "secs": SECS, "span": SPAN, "mins": MINS, "event": EVENT, "state": WHILE, "points": POINTS, "change": CHANGE, "bare": BARE,
+    "next": ((  "[the] (next|new|wait|rest|fresh) (group|pair|lot|player|side|line|set|wave|trio|batch|few|1|2|3|4)",
+     "who.next group"),),
+    "secs": SECS, "span": SPAN, "mins": MINS, "event": EVENT, "state": WHILE, "points": POINTS, "change": CHANGE,
+     "bare": BARE,
     "out_of": OUT_OF, "then": THEN,
 }  # fmt: skip

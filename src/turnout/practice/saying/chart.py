@@ -12,7 +12,8 @@ from turnout.practice.saying.tables import TABLES
 from turnout.practice.saying.words import Token
 
 MOST_STEPS = 200_000  # of matching in one sentence; a longer search is given up
-FIRST = ("aim", "bare", "where", "scoring", "act", "change", "then")  # of these an earlier row goes before a later one that reads as far
+# of these types an earlier row goes before a later one that reads as far
+FIRST = ("aim", "bare", "where", "scoring", "act", "change", "then")
 ALSO = {"'s": ("be", "have")}
 
 
@@ -157,6 +158,8 @@ def phrases(value: Value) -> tuple[Phrase, ...]:
     """The trees of a value that holds rules."""
     if isinstance(value, Phrase):
         return (value,)
-    return tuple(inner for part in value if isinstance(part, Phrase | tuple) for inner in phrases(part)) if isinstance(
-        value, tuple
-    ) else ()
+    return (
+        tuple(inner for part in value if isinstance(part, Phrase | tuple) for inner in phrases(part))
+        if isinstance(value, tuple)
+        else ()
+    )

@@ -10,9 +10,13 @@ from turnout.practice.saying.words import Token, words_alike
 
 EDGE = (
     "outside player", "helper", "player outside", "player on outside", "player on edge", "player on outside of square",
-    "outsides", "outsider", "wall player", "bumper", "bounce player", "1 outside", "1 on outside", "edge", "edge player",
-    "outer player", "player around edge", "helper on outside", "player round edge", "wall", "support player", "outside 1",
-    "helper on edge", "player round outside", "player around outside", "someone on outside", "player on the side", "mate on edge", "mate on outside", "mate outside", "outside mate", "player on sides", "outside support", "side player",
+    "outsides", "outsider", "wall player", "bumper", "bounce player", "1 outside", "1 on outside", "edge", "edge "
+     "player",
+    "outer player", "player around edge", "helper on outside", "player round edge", "wall", "support player",
+     "outside 1",
+    "helper on edge", "player round outside", "player around outside", "someone on outside", "player on the side",
+     "mate on edge", "mate on outside", "mate outside", "outside mate", "player on sides", "outside support", "side "
+     "player",
 )  # fmt: skip
 INSIDE = (
     "inside player", "player inside", "player in middle", "middle player", "insider", "1 in middle", "1 inside",
@@ -28,7 +32,20 @@ HUNTERS = (
 )  # fmt: skip
 KEEPERS = ("keeper", "shot stopper", "player in goal")
 SERVERS = ("server", "coach", "me", "i", "feeder", "server player")
-FIRST = ("square", "grid", "area", "pitch", "field", "box", "circle", "playing area", "zone", "bay", "lane", "big square")
+FIRST = (
+    "square",
+    "grid",
+    "area",
+    "pitch",
+    "field",
+    "box",
+    "circle",
+    "playing area",
+    "zone",
+    "bay",
+    "lane",
+    "big square",
+)
 MIDDLE = ("middle", "middle square", "central square", "middle box", "middle zone", "centre", "center", "central zone")
 
 
@@ -38,13 +55,15 @@ Alias = tuple[tuple[str, ...], str, Phrase | str]  # its words, the type it read
 def aliases(names: Names) -> list[Alias]:
     """Every coach's word for players and places of the practice; one that would mean two things means none."""
     whom = only_one(who_words(names))
-    roles = {words: value["role"] for words, value in whom.items() if [name for name, _ in value.slots] == ["role"]}
-    kinds = {
+    roles = {
+        words: str(value["role"]) for words, value in whom.items() if [name for name, _ in value.slots] == ["role"]
+    }
+    kinds: dict[str, Mapping[tuple[str, ...], Phrase | str]] = {
         "coach_who": whom, "coach_role": roles, "coach_place": only_one(place_words(names)),
         "coach_end": only_one(end_words(names)), "in_middle": only_one(middle_words(names)),
         "coach_places": only_one(list_words(names)), "server_who": only_one(server_words(names)),
     }  # fmt: skip
-    return [(words, kind, value) for kind, some in kinds.items() for words, value in some.items()]  # type: ignore[misc]
+    return [(words, kind, value) for kind, some in kinds.items() for words, value in some.items()]
 
 
 def only_one(pairs: Iterator[tuple[str, Phrase]]) -> dict[tuple[str, ...], Phrase]:
@@ -105,7 +124,7 @@ def counted(playing: list[Group]) -> Iterator[tuple[str, Phrase]]:
     """“The three floaters”: a role or side with as many as the practice has."""
     for name in {group.role or group.side for group in playing}:
         groups = [group for group in playing if name == (group.role or group.side)]
-        if len({group.count for group in groups}) == 1 and (value := single(groups)):
+        if len({group.count for group in groups}) == 1 and groups[0].count > 1 and (value := single(groups)):
             yield f"{groups[0].count} {name}", value
             yield from ((f"{groups[0].count} {word}", value) for word in NEUTRAL[:3] if name == "neutral")
 
@@ -180,12 +199,12 @@ def end_words(names: Names) -> Iterator[tuple[str, Phrase]]:
     by_name = {place.name: place for place in names.ground}
     for place in names.ground:
         ends = [by_name[name] for name in place.members if name in by_name]
-        if len(ends) == 2 and {end.side for end in ends} in ({"north", "south"}, {"east", "west"}):
-            if all(end.kind in (*LINES, "strip") for end in ends):
-                last = singular(place.name).split()[-1]
-                yield singular(place.name), Phrase("place.attacking end")
-                value = Phrase("place.attacking end")
-                yield from ((words, value) for words in (last, f"end {last}", "end", f"other {last}", "far end"))
+        opposite = {end.side for end in ends} in ({"north", "south"}, {"east", "west"})
+        if len(ends) == 2 and opposite and all(end.kind in (*LINES, "strip") for end in ends):
+            last = singular(place.name).split()[-1]
+            yield singular(place.name), Phrase("place.attacking end")
+            value = Phrase("place.attacking end")
+            yield from ((words, value) for words in (last, f"end {last}", "end", f"other {last}", "far end"))
 
 
 def middle_words(names: Names) -> Iterator[tuple[str, Phrase]]:
@@ -199,7 +218,8 @@ def middle_words(names: Names) -> Iterator[tuple[str, Phrase]]:
 def words_of_names(pieces: list[Piece], names: Names) -> frozenset[int]:
     """The numbers of the written words that are a name's."""
     starts = range(len(pieces))
-    return frozenset(at for start in starts for one in named(pieces, start, start, names) for at in range(one.start, one.end))
+    every = [one for start in starts for one in named(pieces, start, start, names)]
+    return frozenset(at for one in every for at in range(one.start, one.end))
 
 
 def named_readings(
@@ -229,7 +249,11 @@ def named_readings(
             many = pieces[tokens[end - 1].at].word.endswith("s")
             if kind == "coach_end" and many:
                 continue
-            if tuple(words[number:end]) != said or (kind != "coach_end" and (number, end, place) in taken) or (kind == "coach_places" and not many):
+            if (
+                tuple(words[number:end]) != said
+                or (kind != "coach_end" and (number, end, place) in taken)
+                or (kind == "coach_places" and not many)
+            ):
                 continue
             found.setdefault((kind, number), {})[(end, value)] = None
     return {key: tuple(values) for key, values in found.items()}

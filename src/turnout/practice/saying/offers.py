@@ -4,7 +4,7 @@ from collections.abc import Iterator
 from functools import cache
 
 from turnout.practice.binding import misfit
-from turnout.practice.forms import BY_ID, FORMS
+from turnout.practice.forms import BY_ID
 from turnout.practice.model import Phrase
 from turnout.practice.names import Names
 from turnout.practice.printing import Printer
@@ -21,15 +21,20 @@ from turnout.practice.templates import Agree, Maybe, Number, Part, Slot, Word, p
 MOST = 3
 LEAST = 1.0  # cues that say less than this say nothing
 READ = 0.9  # for each word of a part that reads as a whole rule
-NAMED = 0.35  # for a name in a slot that a form has
+NAMED_KINDS = ("side_name", "role_name", "coach_role")
 BLANK = "…"
 # words that turn a meaning, and the words of an offer in which one of them is kept
 TURNING = {
-    "not": "not nobody no out still", "no": "no not nobody out", "nobody": "nobody no not out", "never": "not nobody no out",
-    "only": "only most", "just": "only most", "except": "only", "unless": "only until", "until": "until", "before": "after until",
-    "after": "after when", "first": "first 1", "own": "its defending own", "other": "other attacking without", "both": "a everyone",
-    "each": "each a every", "without": "without row", "least": "least", "most": "most", "more": "most", "twice": "2 twice",
-    "double": "2", "outside": "outside edge", "same": "same", "back": "back", "once": "when after until 1", "out": "out outside leaves",
+    "not": "not nobody no out still", "no": "no not nobody out", "nobody": "nobody no not out", "never": "not "
+     "nobody no out",
+    "only": "only most", "just": "only most", "except": "only", "unless": "only until", "until": "until", "before":
+     "after until",
+    "after": "after when", "first": "first 1", "own": "its defending own", "other": "other attacking without", "both":
+     "a everyone",
+    "each": "each a every", "without": "without row", "least": "least", "most": "most", "more": "most", "twice": "2 "
+     "twice",
+    "double": "2", "outside": "outside edge", "same": "same", "back": "back", "once": "when after until 1", "out":
+     "out outside leaves",
     "behind": "behind defending",
 }  # fmt: skip
 
@@ -50,7 +55,9 @@ def offers(chart: Chart, names: Names, meant: tuple[tuple[Phrase, ...], ...]) ->
 
 def ranked(chart: Chart) -> list[str]:
     """Forms by what speaks for them, best first; those of which too little speaks are left out."""
-    weights = {form: PRIOR.get(form, 0.0) + sum(w for nodes, w in rows if stands(chart, nodes)) for form, rows in cues()}
+    weights = {form: PRIOR.get(form, 0.0) for form in CUES}
+    for form, rows in cues():
+        weights[form] += sum(weight for nodes, weight in rows if stands(chart, nodes))
     for form, length in whole_parts(chart).items():
         weights[form] = weights.get(form, 0.0) + READ * length
     best = sorted(weights, key=lambda form: -weights[form])
@@ -86,9 +93,10 @@ def offer_text(form: str, chart: Chart, names: Names) -> str:
     """A form in words: its slots filled with what was said where nothing that turns the meaning is dropped, else with
     blanks."""
     template = parts(BY_ID[form].templates[0][1])
-    full = longest_reading(form, chart, names)
-    said = full or sentence(template, fillings(template, chart, names), names)
-    return said if keeps(chart.words, said) else sentence(template, {}, names)
+    read = longest_reading(form, chart, names)
+    tried = [*([read] if read else []), sentence(template, fillings(template, chart, names), names)]
+    whole = [text for text in tried if keeps(chart, text)]
+    return whole[0] if whole else sentence(template, {}, names)
 
 
 def longest_reading(form: str, chart: Chart, names: Names) -> str | None:
@@ -104,15 +112,23 @@ def longest_reading(form: str, chart: Chart, names: Names) -> str | None:
     return max(found)[1] if found else None
 
 
-def keeps(words: list[str], text: str) -> bool:
-    """Whether an offer keeps every word that turns the meaning, and every number."""
+def keeps(chart: Chart, text: str) -> bool:
+    """Whether an offer keeps every word that turns the meaning, every number and every side and role."""
     said = set(words_alike(text))
-    for word in words:
+    if any(not set(words_alike(name)) & said for name in people(chart)):
+        return False
+    for word in chart.words:
         if word.isdigit() and word not in said:
             return False
         if word in TURNING and not said & {word, *TURNING[word].split()}:
             return False
     return True
+
+
+def people(chart: Chart) -> list[str]:
+    """The sides and roles that a sentence names, by name."""
+    values = [value for (kind, _), found in chart.named.items() if kind in NAMED_KINDS for _, value in found]
+    return [value for value in values if isinstance(value, str)]
 
 
 def fillings(template: tuple[Part, ...], chart: Chart, names: Names) -> dict[str, Phrase | int | str]:
@@ -128,7 +144,8 @@ def fillings(template: tuple[Part, ...], chart: Chart, names: Names) -> dict[str
     return found
 
 
-SPANS = {"who": "group", "act": "act", "place": "place", "event": "event", "how": "how", "passes": "which", "while": "state",
+SPANS = {"who": "group", "act": "act", "place": "place", "event": "event", "how": "how", "passes": "which", "while":
+ "state",
          "changes": "then"}  # fmt: skip
 UNITS = {"s": "span", "t": "mins", "n": "points", "k": "int"}
 
@@ -189,7 +206,11 @@ def pieces(template: tuple[Part, ...], values: dict[str, Phrase | int | str], wo
 
 
 def slot_words(
-    slot: Slot, value: Phrase | int | str, values: dict[str, Phrase | int | str], template: tuple[Part, ...], words: Printer
+    slot: Slot,
+    value: Phrase | int | str,
+    values: dict[str, Phrase | int | str],
+    template: tuple[Part, ...],
+    words: Printer,
 ) -> str:
     """One filled slot in words."""
     if not isinstance(value, Phrase):

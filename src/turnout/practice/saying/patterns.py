@@ -1,7 +1,7 @@
 """The notation of everyday phrasings and what it expands to.
 
-`word` · `(this|that thing|)` one of them, an empty one may be nothing · `[may be left out]` · `<name>` a set of words
-declared once · `{type}` or `{name:type}` a slot. Words are compared without their endings and articles.
+`word` · `(this|that thing|)` one of them, an empty one may be nothing · `[may be left out]` · `<name>` a set of
+words declared once · `{type}` or `{name:type}` a slot. Words are compared without their endings and articles.
 """
 
 import re
@@ -11,7 +11,9 @@ from functools import cache
 
 from turnout.practice.saying.words import words_alike
 
-PIECE = re.compile(r"\{(?:(?P<name>\w+):)?(?P<type>\w+)\}|<(?P<set>\w+)>|(?P<mark>[()\[\]|])|(?P<word>[^\s()\[\]|{}<>]+)")
+PIECE = re.compile(
+    r"\{(?:(?P<name>\w+):)?(?P<type>\w+)\}|<(?P<set>\w+)>|(?P<mark>[()\[\]|])|(?P<word>[^\s()\[\]|{}<>]+)"
+)
 
 
 @dataclass(frozen=True)
@@ -83,9 +85,14 @@ def single(piece: re.Match[str], sets: Mapping[str, str]) -> list[Node]:
     if piece["set"]:
         if piece["set"] not in sets:
             raise Notation(f"no set of words is called {piece['set']}")
-        nodes = compiled(sets[piece["set"]], sets)
-        return list(nodes)
-    return [Fixed("'s")] if piece["word"] == "'s" else [Fixed(word) for word in words_alike(piece["word"])]
+        return list(compiled(sets[piece["set"]], sets))
+    return list(fixed(piece["word"]))
+
+
+@cache
+def fixed(word: str) -> tuple[Node, ...]:
+    """A written word as the words it is compared as."""
+    return (Fixed("'s"),) if word == "'s" else tuple(Fixed(one) for one in words_alike(word))
 
 
 @dataclass(frozen=True)
@@ -100,7 +107,9 @@ class Made:
     missing: "Made | None" = None
 
 
-MEANT = re.compile(r"\s*(?:\{(?P<gap>\w+)(?:\|(?P<missing>[^}]*))?\}|(?P<number>\d+)|(?P<form>[A-Za-z][\w '.-]*[\w]))\s*")
+MEANT = re.compile(
+    r"\s*(?:\{(?P<gap>\w+)(?:\|(?P<missing>[^}]*))?\}|(?P<number>\d+)|(?P<form>[A-Za-z][\w '.-]*[\w]))\s*"
+)
 
 
 @cache

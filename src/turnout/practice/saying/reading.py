@@ -34,7 +34,8 @@ def meanings(chart: Chart, names: Names) -> tuple[tuple[Phrase, ...], ...]:
     except Lost:
         return ()
     found = {rules: None for value in values if (rules := in_language(phrases(value), names))}
-    whole = [rules for value in values if Phrase("ROTATE") in phrases(value) and (rules := in_language(phrases(value), names))]
+    turning = [phrases(value) for value in values if Phrase("ROTATE") in phrases(value)]
+    whole = [rules for said in turning if (rules := in_language(said, names))]
     found = dict.fromkeys(whole) if whole else found
     fewest = min((len(rules) for rules in found), default=0)
     return tuple(rules for rules in found if len(rules) == fewest)

@@ -1,13 +1,15 @@
-"""What a phrasing leaves open, filled from the practice: who “you” are, where a role belongs, how a line is crossed."""
+"""What a phrasing leaves open, filled from the practice: who “you” are, where a role belongs."""
 
-from turnout.practice.model import LINES, Phrase, PlaceDef
+from turnout.practice.model import LINES, Group, Phrase, PlaceDef
 from turnout.practice.names import Names
 from turnout.practice.saying.coach_names import named_place
 
 YOU = "who.YOU"
 LIMITS = ("touches", "stay in", "stay out", "may not", "must", "stand still")
 # whoever does it first had not, or had, the ball before: saying so says nothing
-PLAIN = {"who.side without the ball": ("act.win", "act.win and pass", "act.tackle"), "who.side with the ball": ("act.lose",)}
+PLAIN = {
+    "who.side without the ball": ("act.win", "act.win and pass", "act.tackle"), "who.side with the ball": ("act.lose",),
+}  # fmt: skip
 
 
 class Open(Exception):
@@ -31,7 +33,7 @@ def plain(rule: Phrase, names: Names) -> Phrase:
 
 
 def told(rule: Phrase, names: Names) -> Phrase:
-    """A limit on “you” as one on everyone; until “they have 2 touches” in a place, as until the player there has."""
+    """A limit on “you” as one on everyone; until “they have 2 touches”: the player there."""
     slots = []
     for name, value in rule.slots:
         if value == Phrase(YOU) and rule.form in LIMITS:
@@ -45,7 +47,8 @@ def told(rule: Phrase, names: Names) -> Phrase:
 def there(event: Phrase) -> Phrase:
     """Touches and holding the ball of “you”, told of the player in the place named."""
     act = event.get("act")
-    if event.get("who") != Phrase(YOU) or not isinstance(act, Phrase) or act.form not in ("act.touches", "act.keep for"):
+    held = isinstance(act, Phrase) and act.form in ("act.touches", "act.keep for")
+    if event.get("who") != Phrase(YOU) or not isinstance(act, Phrase) or not held:
         return event
     return Phrase("event.act", (("who", Phrase("who.player there")), ("act", act)))
 
@@ -58,9 +61,9 @@ def filled(phrase: Phrase, names: Names) -> Phrase:
         raise Open
     slots = tuple((name, filled(value, names) if isinstance(value, Phrase) else value) for name, value in phrase.slots)
     act, who = phrase.get("act"), phrase.get("who")
-    if phrase.form == "event.act" and isinstance(act, Phrase) and isinstance(who, Phrase):
-        if act.form in PLAIN.get(who.form, ()):
-            return Phrase("event.act", (("who", Phrase("who.a side")), ("act", filled(act, names))))
+    plain = PLAIN.get(who.form, ()) if isinstance(who, Phrase) and phrase.form == "event.act" else ()
+    if isinstance(act, Phrase) and act.form in plain:
+        return Phrase("event.act", (("who", Phrase("who.a side")), ("act", filled(act, names))))
     to = phrase.get("to")
     if phrase.form == "act.pass to" and isinstance(to, Phrase) and to.form == "who.its role":
         return Phrase("act.pass to", (("to", Phrase("who.role", to.slots)),))  # a pass goes to the own side anyway
@@ -102,7 +105,7 @@ def homed(rule: Phrase, names: Names) -> Phrase:
     if not isinstance(where, Phrase) or where.form not in ("place.INNER", "place.EDGE"):
         return rule
     who = rule.get("who")
-    homes = {home for home in homes_of(who, names)}
+    homes = set(homes_of(who, names))
     if len(homes) != 1:
         raise Open
     place, on_edge = homes.pop()
@@ -125,10 +128,14 @@ def homes_of(who: object, names: Names) -> list[tuple[str, bool]]:
     role, side = who.get("role"), who.get("side")
     groups = [g for g in names.groups if not g.waits and (role in (None, g.role)) and (side in (None, g.side))]
     first = names.places[0] if names.places else ""
-    return [
-        ("", True) if group.home.sides and group.home.on_edge else (first, True) if not group.home.on_edge and group.home.place != first else (group.home.place, group.home.on_edge)
-        for group in groups
-    ]
+    return [home_of(group, first) for group in groups]
+
+
+def home_of(group: Group, first: str) -> tuple[str, bool]:
+    """Place and whether on its edge; no place where it is a stretch of an edge."""
+    if group.home.on_edge:
+        return ("" if group.home.sides else group.home.place), True
+    return (group.home.place, False) if group.home.place == first else (first, True)
 
 
 def follow(names: Names) -> Phrase:

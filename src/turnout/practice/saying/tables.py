@@ -8,7 +8,8 @@ TABLES: dict[str, Rows] = {
     **rule_said.TABLES, **play_said.TABLES,
 }  # fmt: skip
 # a run of passes or winning the ball comes before a goal; the other acts end in one
-BEFORE = ("act.passes", "act.passes in a row", "act.win", "act.win and pass", "act.pass to", "act.one-two", "act.keep for",
+BEFORE = ("act.passes", "act.passes in a row", "act.win", "act.win and pass", "act.pass to", "act.one-two",
+ "act.keep for",
           "act.receive in", "act.pass back", "act.pass through", "act.pass over", "act.move from to")  # fmt: skip
 ENDS = ("act.run into", "act.RUN", "act.run through", "act.stop in", "act.pass into", "act.pass through")
 # what may follow about the same players: the rows that begin with whom they are about
@@ -17,12 +18,15 @@ TABLES["more"] = tuple(
     ("{w:same}" + said[said.index("}") + 1 :], told)
     for said, told in (*TABLES["limit"], *TABLES["standing"])
     if said.startswith(MORE) and "{x:" not in said
-)
+)  # fmt: skip
 TABLES["more"] += (
     ("no tackle them", "NOTACKLE(whom=who.SAME)"),
     ("(nobody|no player) <may> tackle them", "NOTACKLE(whom=who.SAME)"),
     ("(you|opponent|other side) <maynot> tackle them", "NOTACKLE(whom=who.SAME)"),
-    ("{w:same} <maynot> (pass|play) [<ball>|it] to (each other|one another|1 another)", "no passes(passes=passes.between(who=who.SAME))"),
+    (
+        "{w:same} <maynot> (pass|play) [<ball>|it] to (each other|one another|1 another)",
+        "no passes(passes=passes.between(who=who.SAME))",
+    ),
     ("{w:same} <maynot> be (tackle|challenge|press) [{p:in}]", "NOTACKLE(whom=who.SAME, where={p})"),
 )
 TABLES["earlier"] = tuple(row for row in TABLES["act"] if row[1].split("(")[0] in BEFORE)

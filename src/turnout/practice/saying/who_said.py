@@ -13,7 +13,7 @@ ROLE: Rows = (
     ("{side_name} ['s] {role_name} [player]", "who.role(side={side_name}, role={role_name})"),
     ("{coach_who}", "{coach_who}"),
     ("(every|each|all|any|both|all of|both of|those) {coach_who}", "{coach_who}"),
-)
+)  # fmt: skip
 GROUP: Rows = (
     ("{named}", "{named}"),
     ("<everyone>", "who.everyone"),
@@ -36,7 +36,7 @@ GROUP: Rows = (
     ("side with (fewer|less|fewest|least) (goal|point)", "who.side behind"),
     ("<its> {role} [player]", "who.its role(role={role})"),
     ("(other side|opponent|other lot) ['s] {role} [player]", "who.other role(role={role})"),
-)
+)  # fmt: skip
 PLAYER: Rows = (
     ("(passer|player who (pass|play) [it|ball]|whoever (pass|play) [it|ball]|1 who (pass|play) [it|ball]|player make "
      "pass|player who make pass)", "who.passer"),
@@ -66,17 +66,18 @@ PLAYER: Rows = (
     ("(whoever|player|1) [who|that] have (be wait|wait|be off|be out|sit out) [the] longest", "who.longest waiting"),
     ("(next|new|wait|rest|fresh|spare) (group|pair|lot|player|side|line|set|wave|trio|batch|few)", "who.next group"),
     ("next (group|pair|lot|player|side|set|wave|1|2|3) (wait|in line|in queue|off line|up|on)", "who.next group"),
-    ("(side|player|group|pair|lot) (wait|off|rest|sit out|that be wait|who be wait|on side|that be off|in line|sat out)",
+    ("(side|player|group|pair|lot) (wait|off|rest|sit out|that be wait|who be wait|on side|that be off|in line|"
+     "sat out)",
      "who.next group"),
     ("{int} {role} [player]", "who.some(n={int}, role={role})"),
     ("{int} {side_name} {role} [player]", "who.some(n={int}, side={side_name}, role={role})"),
-)
+)  # fmt: skip
 YOU: Rows = (
     ("<you>", "who.YOU"),
     ("either [of you]", "who.YOU"),
     ("<its> side", "who.YOU"),
     ("[<its>] mate", "who.YOU"),
-)
+)  # fmt: skip
 MOVER: Rows = (
     ("{named}", "{named}"),
     ("{player}", "{player}"),
@@ -89,11 +90,11 @@ MOVER: Rows = (
     ("(side|player|those|1) [that|who] [have] concede", "who.CONCEDERS"),
     ("conceding side", "who.CONCEDERS"),
     ("(they|we|that side|side|it|whoever do|scoring side)", "who.THEY"),
-)
+)  # fmt: skip
 WHO: Rows = (
     ("{group}", "{group}"),
     ("{player}", "{player}"),
-)
+)  # fmt: skip
 
 TABLES = {
     "named": ROLE, "group": GROUP, "player": PLAYER, "you": YOU, "mover": MOVER, "who": WHO,

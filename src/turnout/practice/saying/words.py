@@ -15,18 +15,23 @@ CONTRACTIONS = {
     "everyone's": "everyone be", "everybody's": "everyone be", "ball's": "ball be",
 }  # fmt: skip
 ENDINGS = (("n't", "not"), ("'re", "be"), ("'ve", "have"), ("'ll", "will"), ("'d", "would"), ("'m", "be"), ("'s", "'s"))
-UNITS = "zero one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen".split()
-UNITS += "seventeen eighteen nineteen".split()
-TENS = "twenty thirty forty fifty sixty seventy eighty ninety".split()
+SMALL = (
+    "zero one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen "
+    "seventeen eighteen nineteen"
+)
+ROUND = "twenty thirty forty fifty sixty seventy eighty ninety"
+UNITS, TENS = SMALL.split(), ROUND.split()
 NUMBERS = {"single": 1} | {word: value for value, word in enumerate(UNITS)} | {
     word: 10 * value for value, word in enumerate(TENS, start=2)
-}
+}  # fmt: skip
 # irregular forms and words that mean the same to a coach, each told by one of them
 ALIKE = {
     "be": "is are am being been was were s",
-    "have": "has had having", "do": "does did done doing", "go": "goes went gone going", "get": "gets got gotten getting",
+    "have": "has had having", "do": "does did done doing", "go": "goes went gone going", "get": "gets got gotten "
+     "getting",
     "come": "comes came coming", "win": "wins won winning", "lose": "loses lost losing", "give": "gives gave given",
-    "keep": "keeps kept keeping hold holds held holding", "make": "makes made making", "take": "takes took taken taking",
+    "keep": "keeps kept keeping hold holds held holding", "make": "makes made making", "take": "takes took taken "
+     "taking",
     "run": "runs ran running", "leave": "leaves left leaving", "shoot": "shoots shot shots shooting",
     "stand": "stands stood", "begin": "begins began begun beginning", "find": "finds found", "hit": "hits hitting",
     "say": "says said", "throw": "throws threw thrown", "put": "puts putting", "steal": "steals stole stolen",
@@ -47,7 +52,17 @@ ALIKE = {
     "inside": "insides", "double": "doubles", "restart": "restarts", "concede": "concedes conceded conceding",
 }  # fmt: skip
 SAME = {word: told for told, words in ALIKE.items() for word in (told, *words.split())}
-APART = {"one-two", "kick-in", "throw-in", "dribble-in", "kick-ins", "throw-ins", "dribble-ins", "give-and-go", "roll-in"}
+APART = {
+    "one-two",
+    "kick-in",
+    "throw-in",
+    "dribble-in",
+    "kick-ins",
+    "throw-ins",
+    "dribble-ins",
+    "give-and-go",
+    "roll-in",
+}
 APART |= {"pass-in", "pass-ins", "kick-off", "team-mate", "team-mates", "no-one", "half-way", "roll-ins", "one-twos"}
 ARTICLES = frozenset({"a", "an", "the"})
 MARKS = re.compile(r"[^\w']+|_")
