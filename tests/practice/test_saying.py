@@ -10,6 +10,7 @@ from turnout.practice.rules import RuleError, parse_rule, parse_rules, print_rul
 from turnout.practice.saying.building import JOINED, slot_names
 from turnout.practice.saying.chart import phrasings
 from turnout.practice.saying.cues import CUES
+from turnout.practice.saying.examples import LOOSELY, NOT_READ
 from turnout.practice.saying.patterns import Choice, Gap, Made, Node, Notation, compiled, meant
 from turnout.practice.saying.reading import understood
 from turnout.practice.saying.words import words_alike
@@ -122,6 +123,18 @@ def test_everyday_words(text, wanted, names) -> None:  # type: ignore[no-untyped
     else:
         with pytest.raises(RuleError):
             parse_rules(text, names)
+
+
+@pytest.mark.parametrize(("text", "wanted"), LOOSELY, ids=lambda text: text)
+def test_a_sentence_of_the_reference_is_read_so(text, wanted, names) -> None:  # type: ignore[no-untyped-def]
+    assert " ".join(said(text, names)) == wanted
+
+
+@pytest.mark.parametrize(("text", "why"), NOT_READ, ids=lambda text: text)
+def test_a_sentence_the_reference_says_is_not_read_is_not(text, why, names) -> None:  # type: ignore[no-untyped-def]
+    with pytest.raises(RuleError):
+        parse_rules(text, names)
+    assert why
 
 
 def test_two_rules_in_one_sentence(names) -> None:  # type: ignore[no-untyped-def]
