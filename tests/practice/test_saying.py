@@ -31,7 +31,7 @@ rules:
   - A side scores 1 for completing 8 passes in a row.
 """
 FROM_PRACTICE = {"side_name", "role_name", "place_name", "list_name", "coach_who", "coach_role", "coach_place",
-                 "coach_places", "coach_end", "in_middle", "server_who", "int"}  # fmt: skip
+                 "coach_places", "coach_end", "in_middle", "server_who", "on_edge", "int"}  # fmt: skip
 
 
 @pytest.fixture(scope="module")

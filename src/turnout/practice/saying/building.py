@@ -16,7 +16,7 @@ DOER = {
 }  # fmt: skip
 # whom “them” and “him” mean there
 MET = {"act.pass to": "who.receiver", "act.lose": "who.winner", "act.win": "who.loser", "act.win and pass": "who.loser"}
-TOLD = ("who.a side", "who.side", "who.role", "who.side behind", "who.YOU")  # who can do what follows
+TOLD = ("who.a side", "who.side", "who.role", "who.side behind", "who.YOU", "who.YOURS")  # who can do what follows
 PERSON, SIDE, THEY, THEM = "who.PERSON", "who.DOERS", "who.THEY", "who.THEM"
 
 
@@ -129,7 +129,13 @@ def exchange(filled: Mapping[str, Value | None]) -> Value | None:
 
 
 def several(filled: Mapping[str, Value | None]) -> Value | None:
-    """Several rules."""
+    """Several rules; “they” of a rule that follows one about named players are those, and read elsewhere."""
+    after = filled.get("b")
+    first, named = (after[0] if isinstance(after, tuple) and after else after), tuple(flat([filled.get("a")]))
+    before = named[-1].get("who") or named[-1].get("whom") if named and isinstance(named[-1], Phrase) else None
+    about = isinstance(before, Phrase) and before.form in ("who.role", "who.side")
+    if about and isinstance(first, Phrase) and Phrase("who.YOU") in (first.get("who"), first.get("whom")):
+        return None
     return tuple(flat([filled.get("a"), filled.get("b")])) or None
 
 
@@ -160,6 +166,8 @@ def bound(change: Value, event: Phrase) -> Phrase | None:
             if met is None:
                 return None
             value = Phrase(met)
+        if value == Phrase(THEY) and event.get("who") == Phrase("who.YOURS"):
+            value = Phrase("who.other side")  # “if you lose it, they start”
         if value == Phrase("who.CONCEDERS"):
             scored = isinstance(act, Phrase) and act.form == "act.score"
             value = Phrase("who.other side" if scored else SIDE)
@@ -292,6 +300,6 @@ GROUPED = {"who.role", "who.side", "who.its role", "who.other role"}
 JOINED = {
     "chain": chain, "WHEN": when, "LATE": when_last, "EVERY": clock, "TURN": turn, "sixty": sixty,
     "SWAP": exchange, "both": several, "BIND": bind,
-    "LONG": long, "NOTACKLE": no_tackle, "TIMED": timed, "IN": inside, "USES": uses, "MORE": more,
+    "LONG": long, "NOTACKLE": no_tackle, "TIMED": timed, "IN": inside, "BARE": inside, "USES": uses, "MORE": more,
     "ALIKE": alike, "ALONE": alone, "ABOUT": about, "EITHER": either, "DOING": doing,
 }  # fmt: skip

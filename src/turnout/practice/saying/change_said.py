@@ -61,6 +61,8 @@ EVENT: Rows = (
     ("(my|coach 's|coach) (call|shout|whistle|signal|command)", "event.coach calls"),
 )  # fmt: skip
 WHILE: Rows = (
+    ("<everyone> be up (over|past|across|beyond) (halfway|half line|halfway line)", "while.in "
+     "place(who=who.everyone, where=place.attacking half)"),
     ("{w:group} (have|have got|be in|be in possession of|keep|be on|get) [<ball>] <ball>", "while.has(who={w})"),
     ("{w:group} (have|have got|keep|be on|get|be in) <ball>", "while.has(who={w})"),
     ("{w:group} be (attack)", "while.has(who={w})"),
@@ -81,6 +83,8 @@ POINTS: Rows = (
     ("twice [as much]", "2"),
 )  # fmt: skip
 CHANGE: Rows = (
+    ("(get|bring|call|send) {x:mover} (in|on|inside)", "change.comes in(who={x})"),
+    ("{g:next} [straight] (on|in)", "change.comes in(who=who.next group)"),
     ("{w:named} (go|come) in and {x:named} (come|go) out", "SWAP(who={w}, with={x})"),
     ("{w:named} (go|come) out and {x:named} (come|go) in", "SWAP(who={w}, with={x})"),
     ("{w:mover} become {x:named} and [old] {y:named} take <its> (bib|place|spot)",

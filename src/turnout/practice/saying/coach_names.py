@@ -62,6 +62,7 @@ def aliases(names: Names) -> list[Alias]:
         "coach_who": whom, "coach_role": roles, "coach_place": only_one(place_words(names)),
         "coach_end": only_one(end_words(names)), "in_middle": only_one(middle_words(names)),
         "coach_places": only_one(list_words(names)), "server_who": only_one(server_words(names)),
+        "on_edge": only_one(edge_words(names)),
     }  # fmt: skip
     return [(words, kind, value) for kind, some in kinds.items() for words, value in some.items()]
 
@@ -79,6 +80,14 @@ def server_words(names: Names) -> Iterator[tuple[str, Phrase]]:
     value = single([group for group in names.groups if "server" in (group.side, group.role)])
     if value is not None:
         yield from ((word, value) for word in SERVERS)
+
+
+def edge_words(names: Names) -> Iterator[tuple[str, Phrase]]:
+    """“On the outside”: those on the edge; in a rondo those round it."""
+    groups = [group for group in names.groups if group.home.on_edge and not group.home.sides and not group.waits]
+    value = single(groups)
+    if value is not None:
+        yield from ((word, value) for word in ("on outside", "on edge", "round outside", "on wall", "outside"))
 
 
 def list_words(names: Names) -> Iterator[tuple[str, Phrase]]:

@@ -6,7 +6,8 @@ The practice they stand in has a square, its sides amber and blue, inside and ed
 LOOSELY: tuple[tuple[str, str], ...] = (
     ("The floater's two-touch.", "Neutrals have 2 touches."),
     ("Outside players only get one touch each.", "Edge players have 1 touch."),
-    ("You get a point every time you string eight passes together.", "A side scores 1 for completing 8 passes in a row."),
+    ("You get a point every time you string eight passes together.", "A side scores 1 for completing 8 passes in a "
+     "row."),
     ("Six passes without losing it is worth two.", "A side scores 2 for completing 6 passes in a row."),
     ("Headers count double.", "A score with the head counts 2."),
     ("You need five passes before you can score.", "A score counts only after a side completes 5 passes."),

@@ -5,6 +5,10 @@ from turnout.practice.saying.who_said import Rows
 
 WITH = "(to|with|for|on|on side of|alongside)"
 STANDING: Rows = (
+    ("[{x:you}] <may> use {w:named} <when> (you|they) (have|be on|be in) <ball>", "plays for(who={w}, side=who.side "
+     "with the ball)"),
+    ("{w:named} be (yours|with you|on your side|your player) <when> (you|they) (have|be on|be in) <ball> [and] "
+     "[theirs (when|if) they (have|do) [it|<ball>]]", "plays for(who={w}, side=who.side with the ball)"),
     ("{w:named} [always|only] (play|be|work|help|go|be play) (with|for|on) (both|either) side",
      "plays for(who={w}, side=who.side with the ball)"),
     (f"{{w:named}} [always|only] (play|be|work|help|go|be play|belong) [always|only] {WITH} {{s:group}}",
@@ -39,6 +43,10 @@ STANDING: Rows = (
 EXTRA: Rows = (("{w:named}", "{w}"), ("(extra player|extra 1|spare player)", "place.EXTRA"))
 INNER: Rows = (("{p:place}", "{p}"), ("[and] (help|support|join in|play|make it {n:int} v {m:int})", "place.INNER"))
 WHEN: Rows = (
+    ("(winner|win side) stay on [and] (loser|lose side) (off|out|come off|go off) [and] [{g:next} [straight] (on|in|"
+     "come on|come in|up|go on)]",
+     "WHEN(event=event.act(who=who.a side, act=act.score), then=change.exchange(who=who.other side, with=who.next "
+      "group))"),
     ("(on|upon|by|straight after|immediately after) {a:act} {t:then}",
      "WHEN(event=event.act(who=who.YOU, act={a}), then={t})"),
     ("{e:given} mean [that] {t:then}", "WHEN(event={e}, then={t})"),
@@ -108,11 +116,11 @@ WHEN: Rows = (
 )  # fmt: skip
 NEXT: Rows = (("{w:player}", "{w}"),)
 GIVEN: Rows = (
-    ("{w:you} {a:act}", "event.act(who=who.YOU, act={a})"),
+    ("{w:you} {a:act}", "event.act(who={w}, act={a})"),
     ("(every|any|each) ball (that|which|) go out", "event.ball out"),
     ("(every|any|each) time <ball> go out", "event.ball out"),
     ("(every|each) goal", "event.act(who=who.YOU, act=act.score)"),
-    ("{a:act}", "event.act(who=who.YOU, act={a})"),
+    ("{a:act}", "event.act(who=who.YOURS, act={a})"),
     ("{w:named} {a:act}", "event.act(who={w}, act={a})"),
     ("(score|scored) on", "event.act(who=who.YOU, act=act.concede)"),
     ("<ball> (go|) (out|off|dead)", "event.ball out"),
@@ -220,6 +228,9 @@ RESTART: Rows = (
     ("(pass|ball|restart|new pass|throw) from {w:group}", "restart.pass(who={w})"),
 )  # fmt: skip
 LAWS: Rows = (
+    ("(<ball>|ball|everything|pass) (on|along) (floor|ground|deck|grass)", "on the ground"),
+    ("(free|unopposed) first pass then (they|you|defender) may (go|press|tackle|win it|come)", "free pass"),
+    ("offside (on|be on)", "offside"),
     ("(<ball> <maynot> be head|header <maynot> be (use|play))", "no heading"),
     ("<ball> <must> (stay|be keep|be|remain) (below (knee|waist|head) height|on ground|on floor|on deck|along "
      "ground)",
@@ -333,6 +344,7 @@ TABLES = {
         ("{r:rule} [and|but|then|so] {s:more} {t:talk}", "MORE(a={r}, b={s})"),
         ("{r:limit} [or|else|otherwise|or else|and if not] {t:penalty}", "{r}"),
         ("{r:scoring} [and|but] {t:nothing}", "{r}"), ("{r:limit} [and|but] {t:nothing}", "{r}"),
+        ("{r:limit} [and] {w:named} [be] (free|unlimited)", "{r}"),
         ("{r:standing} [and|so] {t:swapped}", "{r}"), ("{t:talk} {r:rule}", "{r}"),
     ),
 }  # fmt: skip

@@ -4,7 +4,7 @@ from turnout.practice.model import LINES, Group, Phrase, PlaceDef
 from turnout.practice.names import Names
 from turnout.practice.saying.coach_names import named_place
 
-YOU = "who.YOU"
+YOU, YOURS = "who.YOU", "who.YOURS"
 LIMITS = ("touches", "stay in", "stay out", "may not", "must", "stand still")
 # whoever does it first had not, or had, the ball before: saying so says nothing
 PLAIN = {
@@ -36,7 +36,7 @@ def told(rule: Phrase, names: Names) -> Phrase:
     """A limit on “you” as one on everyone; until “they have 2 touches”: the player there."""
     slots = []
     for name, value in rule.slots:
-        if value == Phrase(YOU) and rule.form in LIMITS:
+        if value in (Phrase(YOU), Phrase(YOURS)) and rule.form in LIMITS:
             value = Phrase("who.everyone") if rule.form != "must" or len(names.sides) == 1 else Phrase("who.a side")
         if name == "until" and isinstance(value, Phrase) and rule.form in ("stay out", "no tackle"):
             value = there(value) if rule.get("where") else value
@@ -48,14 +48,14 @@ def there(event: Phrase) -> Phrase:
     """Touches and holding the ball of “you”, told of the player in the place named."""
     act = event.get("act")
     held = isinstance(act, Phrase) and act.form in ("act.touches", "act.keep for")
-    if event.get("who") != Phrase(YOU) or not isinstance(act, Phrase) or not held:
+    if event.get("who") not in (Phrase(YOU), Phrase(YOURS)) or not isinstance(act, Phrase) or not held:
         return event
     return Phrase("event.act", (("who", Phrase("who.player there")), ("act", act)))
 
 
 def filled(phrase: Phrase, names: Names) -> Phrase:
     """A tree with its “you” and its crossing of lines filled."""
-    if phrase.form == YOU:
+    if phrase.form in (YOU, YOURS):
         return anybody(names)
     if phrase.form.rpartition(".")[2].isupper() and phrase.form != "act.RUN":
         raise Open

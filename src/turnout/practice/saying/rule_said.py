@@ -17,6 +17,9 @@ END += "play|maximum|on ball|before pass|and that be it|and that be all|rule]"
 PLAIN = "(only|just|max|maximum|at most|up to)"
 UNTIL = "[(until|before) {u:event}]"
 TOUCHES: Rows = (
+    (f"{N} {END} {{w:on_edge}}", "touches(who={w}, n={n})"),
+    (f"{N} {END} {{w:on_edge}} [and] {{m:int}} [touch] {{q:in}}", "touches(who={w}, n={n}) + "
+     "touches(who=who.everyone, n={m}, where={q})"),
     ("{w:group} <must> (play|hit|lay) [it|<ball>|it off] first time", "touches(who={w}, n=1)"),
     ("(nobody|no player) [<may>] (get|have|take|use) more than {n:int} touch", "touches(who=who.everyone, n={n})"),
     (f"{N} {END} (for|by) (someone|everyone|all of you|you all)", "touches(who=who.everyone, n={n})"),
@@ -61,6 +64,12 @@ FREE_IN: Rows = (
      "as many as you like|as many as they like|as many as you want|free play)", "free"),
 )  # fmt: skip
 STAY: Rows = (
+    ("{w:named} [must|have to] stay (outside|out)", "stay out(who={w}, where=place.INNER(who={w}))"),
+    ("{w:named} <maynot> (come in|go in|enter|come inside|step in|go inside|step inside)", "stay out(who={w}, "
+     "where=place.INNER(who={w}))"),
+    ("(nobody|no player) (stand|wait|be|go) {p:in} {c:cond}", "LONG(form=stay out, who=who.everyone, "
+     "where=BARE(p={p}), by={c})"),
+    ("{w:group} [must|have to] stay wide {p:in}", "stay in(who={w}, where={p})"),
     ("{w:group} [must|have to|have got to|always|need to|be to|should|] (stay|be lock|keep|remain|be stuck|be fix|"
      "be keep|play|"
      "stick|be restrict|be confine|be limit|be only allow|hold <its> position|be place|live|wait|be to stay) {p:in} "
@@ -107,6 +116,7 @@ STAY = (*STAY,
 )  # fmt: skip
 COND: Rows = (
     ("", "NOCOND"),
+    ("before ball (get there|be there|arrive|come|do|get in)", "UNTIL(event=event.ball enters(where=place.it))"),
     ("(until|before|till after) {u:event}", "UNTIL(event={u})"),
     ("(before|until) ball (do|be|get there|go in|arrive|be in)", "UNTIL(event=event.ball enters(where=place.it))"),
     ("<while> {s:state}", "WHILE(state={s})"),
@@ -157,6 +167,8 @@ EACH: Rows = (
     ("(from|of|on) (both|the 2|same|1|any 1|either) side", "each.side"),
 )  # fmt: skip
 TACKLE: Rows = (
+    ("{p:place} be [a] no tackle [zone|area]", "NOTACKLE(where=IN(p={p}))"),
+    ("no tackle zone {p:in}", "NOTACKLE(where={p})"),
     ("(nobody|no player) [<may>|must|be to] tackle {w:group} [{p:in}] {c:until}",
      "NOTACKLE(whom={w}, where={p}, by={c})"),
     ("(nobody|no player) [<may>|must] tackle [you|them|anyone|a player|player] {p:in} {c:until}",
@@ -236,6 +248,8 @@ LINE: Rows = (
     ("[their|its|own] (line|edge|side)", "place.EDGE"),
 )  # fmt: skip
 MAYNOT: Rows = (
+    ("(nobody|no player) [else] [allow|be allow|be|may go|may be|go] {p:in} (except|but|apart from|other than) "
+     "{w:named}", "only may(who={w}, act=act.enter(where=BARE(p={p})))"),
     ("{w:group} <maynot> {a:act} {c:until}", "LONG(form=may not, who={w}, act={a}, by={c})"),
     ("(nobody|no player) <may> {a:act} {c:until}", "LONG(form=may not, who=who.everyone, act={a}, by={c})"),
     ("no (score|shoot|goal) (from|by|for) {w:named} {c:until}", "LONG(form=may not, who={w}, act=act.score, by={c})"),

@@ -150,7 +150,7 @@ COUNTS: Rows = (
     ("no <goal> [count|stand] unless {s:state}", "score when(while_={s})"),
     ("[{w:you}] <may> [only] score [only] (when|if|once|while) {s:all_up}", "score when(while_={s})"),
     ("[{w:you}] <maynot> score (unless|until) {s:all_up}", "score when(while_={s})"),
-    ("{s:all_up_must} (for|before) [<goal>|it|you|they] [to|can|may] [count|score|stand|a goal count|a goal]",
+    ("{s:all_up_must} (for|before|to) [<goal>|it|you|they] [to|can|may] [count|score|stand|a goal count|a goal]",
      "score when(while_={s})"),
 )  # fmt: skip
 ALL_UP: Rows = (
@@ -159,6 +159,8 @@ ALL_UP: Rows = (
     ("{s:state}", "{s}"),
 )  # fmt: skip
 ALL_UP_MUST: Rows = (
+    ("[you|they] <must> (have|get) <everyone> [up] (over|past|across|beyond) (halfway|half line|halfway line)",
+     "while.in place(who=who.everyone, where=place.attacking half)"),
     ("<everyone> (must|have to|have got to|need to) be (over|past|across|beyond) (halfway|half line|halfway line|half)",
      "while.in place(who=who.everyone, where=place.attacking half)"),
     ("<everyone> (must|have to|have got to|need to) be {p:in}", "while.in place(who=who.everyone, where={p})"),

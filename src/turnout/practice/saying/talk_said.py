@@ -25,6 +25,13 @@ GOOD = (
      "it quick)"
 )  # fmt: skip
 TALK: Rows = (
+    ("[so|and] [you|they] [must|have to|need to|get to] (be ready|look|think|have a look|know|scan|look up|decide) "
+     "before (it|<ball>|pass) (come|arrive|get to you|get there)", "free"),
+    ("(lose it|lose <ball>) and [you|they] (start|start again|go|be|go back) [again] (from|to|at) (zero|nowt|"
+     "nothing|scratch|nought|beginning|0)", "free"),
+    ("(count|call) them [out] [loud|out loud|out]", "free"),
+    ("(leave|let) them alone", "free"),
+    ("everyone get [a] (go|turn)", "free"),
     ("(then|and then|and) (you|they|we|) (start|start again|carry on|go again|go|back|begin again|keep go|count|"
      "count again) [again|count] (from|at|to) (zero|nowt|nothing|scratch|nought|beginning|0)",
      "free"),
@@ -64,6 +71,7 @@ TALK = (*TALK,
 )  # fmt: skip
 SWAPPED: Rows = (("(you|passer) (be|go) out [and] (he|she|they|receiver) (come|be|go) in [with <ball>]", "free"),)
 PENALTY: Rows = (
+    ("[it|that] be (dead|go|over|lose)", "free"),
     ("[it|it be|ball] [go] (to other side|other side ball|other side 's ball|opponent ball|their ball|a turnover|"
      "turnover|possession go over|"
      "opponent 's ball|other lot 's ball|other side get it|other side get <ball>)", "free"),

@@ -44,8 +44,9 @@ PLAYER: Rows = (
      "player you pass to|player receive [it|ball])", "who.receiver"),
     ("(winner|player who win (it|ball) [back]|whoever win (it|ball) [back]|1 who win (it|ball) [back])", "who.winner"),
     ("(player|1|whoever) [you|they] (pass|play it|give it) to", "who.receiver"),
-    ("(player|1|whoever) [who|that] (lose|give) <ball> [away]", "who.loser"),
-    ("(player|1|whoever) [who|that] win <ball> [back]", "who.winner"),
+    ("(player|1|whoever) [who|that] [be|have] (lose|give) <ball> [away]", "who.loser"),
+    ("(player|1|whoever) [who|that] [be|have] (win|nick|steal|take|intercept) <ball> [back|off (them|him|you)]",
+     "who.winner"),
     ("(loser|player who lose (it|ball)|whoever lose (it|ball)|1 who lose (it|ball)|player who give <ball> away|"
      "whoever give <ball> away|player who give away <ball>|1 who give <ball> away|player at fault|"
      "player [that|who] make mistake|player who have lose (it|ball))", "who.loser"),
@@ -73,6 +74,7 @@ PLAYER: Rows = (
     ("{int} {side_name} {role} [player]", "who.some(n={int}, side={side_name}, role={role})"),
 )  # fmt: skip
 YOU: Rows = (
+    ("(you|we)", "who.YOURS"),
     ("<you>", "who.YOU"),
     ("either [of you]", "who.YOU"),
     ("<its> side", "who.YOU"),
@@ -85,11 +87,12 @@ MOVER: Rows = (
     ("<its> {role} [player]", "who.its role(role={role})"),
     ("(other side|opponent) ['s] {role} [player]", "who.other role(role={role})"),
     ("side [that|who] (score|have score)", "who.DOERS"),
-    ("(you|he|she|that player|1|player)", "who.PERSON"),
+    ("(you|we|he|she|that player|1|player)", "who.PERSON"),
     ("(them|him|her)", "who.THEM"),
     ("(side|player|those|1) [that|who] [have] concede", "who.CONCEDERS"),
     ("conceding side", "who.CONCEDERS"),
-    ("(they|we|that side|side|it|whoever do|scoring side)", "who.THEY"),
+    ("they", "who.THEY"),
+    ("(that side|side|it|whoever do|scoring side)", "who.DOERS"),
 )  # fmt: skip
 WHO: Rows = (
     ("{group}", "{group}"),
