@@ -19,7 +19,8 @@ from turnout.reading.schema import file_schema
 from turnout.reading.spell import in_lines
 
 ROOT = Path(__file__).parents[2]
-GOOD = [path for folder in ("shelf", "season-example") for path in (ROOT / "src/turnout" / folder).rglob("*.yaml")]
+SHIPPED = [path for folder in ("shelf", "season-example") for path in (ROOT / "src/turnout" / folder).rglob("*.yaml")]
+GOOD = [path for path in SHIPPED if path.name != "expected.yaml"]  # a snapshot is written and read by programs only
 BAD = sorted((ROOT / "tests/bad").glob("*.yaml"))
 SEEN_BY_SCHEMA = {  # mistakes of keys, numbers and spelling; the others are in sentences, lines or between them
     "colon-in-rule", "comma-in-braces", "kit-in-a-step", "no-kind", "no-people", "squad-list-in-list",

@@ -6,7 +6,6 @@ from pathlib import Path
 import pytest
 
 from turnout.play.kernel.compiling import model_stamp
-from turnout.practice.shelf import practice_files
 
 ROOT = Path(__file__).parents[2]
 AGAIN = "play has changed: run tools/film-strips, look at the strips, and keep them"
@@ -19,8 +18,9 @@ def script() -> dict:
 
 def test_every_practice_has_its_strip_and_its_row(script: dict) -> None:
     page = script["PAGE"].read_text(encoding="utf-8")
-    assert {file.stem for file in script["PICTURES"].glob("*.svg")} == set(practice_files())
-    for key, setup in script["shelf"]().items():
+    shelf = script["shelf"]()
+    assert {file.stem for file in script["PICTURES"].glob("*.svg")} == set(shelf), AGAIN
+    for key, setup in shelf.items():
         assert f"](pictures/films/{key}.svg)" in page
         assert f"| {setup.practice.name} |" in page
 

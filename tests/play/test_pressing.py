@@ -89,7 +89,7 @@ def test_two_press_more_than_one_and_less_than_twice() -> None:
     assert 0.0 < one < two < 2.0 * one
     assert Moment(near, far).pressure() == one
     assert Moment(near, (0, (0.0, 1.0))).pressure() == one  # a mate presses nobody
-    assert Moment(*[(1, (0.5, 0.1 * k)) for k in range(6)]).pressure() == pytest.approx(1.5)
+    assert Moment(*[(1, (0.5, 0.1 * k)) for k in range(6)]).pressure() == pytest.approx(1.8)
 
 
 def test_men_over_are_counted_without_those_on_the_edge() -> None:

@@ -38,3 +38,11 @@ def test_an_edge_is_walked_clockwise_from_the_middle_of_its_north_side() -> None
     north, east = perimeter_point(square, 0.0, 0.0), perimeter_point(square, 0.25, 0.0)
     assert north == pytest.approx((0.0, square.up_m / 2))
     assert east == pytest.approx((square.across_m / 2, 0.0))
+
+
+def test_with_two_homes_the_other_side_starts_in_the_one_without_the_ball() -> None:
+    setup = shipped("three-lanterns")
+    court, spots = setup.field, starts(setup)
+    assert all(abs(y) > court.up_m / 2 for _, y in spots["amber"])
+    assert all(abs(x) < court.across_m / 2 and abs(y) < court.up_m / 2 for x, y in spots["blue"])
+    assert len(spots["blue"]) == setup.count("blue")

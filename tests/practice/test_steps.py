@@ -3,6 +3,7 @@
 import pytest
 from shipped_practices import KEYS
 
+from turnout.practice.ground import setup_of
 from turnout.practice.read import read_practice
 from turnout.practice.shelf import SHELF
 from turnout.practice.steps import with_steps
@@ -40,6 +41,15 @@ def test_a_strip_can_deepen_and_its_list_follows() -> None:
     depths = {place.name: place.depth_m for place in changed.ground if place.kind == "strip"}
     assert depths == {"north end": pytest.approx(8 * 0.9144), "south end": pytest.approx(8 * 0.9144)}
     assert [place.name for place in changed.ground] == [place.name for place in practice("breakwater").ground]
+
+
+def test_a_new_place_stands_before_the_list_it_joins() -> None:
+    read = practice("long-waves")
+    changed = with_steps(read, ["One goal more to guard"])
+    names = [place.name for place in changed.ground]
+    assert "south middle goal" not in [place.name for place in read.ground]
+    assert names.index("south middle goal") < names.index("south goals") and names[0] == read.ground[0].name
+    assert len(setup_of(changed).place("south goals").members) == 3
 
 
 @pytest.mark.parametrize(

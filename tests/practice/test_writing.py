@@ -4,6 +4,7 @@ import re
 from pathlib import Path
 
 import pytest
+from shipped_practices import KEYS
 
 from turnout.club.writing import edit_file
 from turnout.practice.read import read_practice
@@ -165,7 +166,7 @@ def test_a_name_changes_wherever_it_names_and_nowhere_else(
     assert path.read_text("utf-8") == MINE
 
 
-@pytest.mark.parametrize("key", sorted(practice_files()))
+@pytest.mark.parametrize("key", (*KEYS, "three-lanterns", "ferry-turn", "rope-walk", "slipways"))
 def test_every_name_of_the_shelf_can_change(key: str) -> None:
     text = practice_files()[key].read_text("utf-8")
     draft = draft_of(text, f"{key}.yaml")
@@ -173,7 +174,7 @@ def test_every_name_of_the_shelf_can_change(key: str) -> None:
     done = 0
     for kind, names in (("place", practice.ground), ("side", practice.groups), ("role", practice.groups)):
         for name in dict.fromkeys(getattr(one, "name" if kind == "place" else kind) for one in names):
-            if name:
+            if name and not name.startswith("for "):  # a line for a role goes by the name of the role
                 new = rename(draft, name, "quay", kind=kind)  # type: ignore[arg-type]
                 assert "quay" in new.text and len(new.text.split("\n")) == len(text.split("\n"))
                 done += 1

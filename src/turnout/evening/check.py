@@ -11,6 +11,7 @@ if TYPE_CHECKING:
     from turnout.practice.tidy import Reworded
 
 ENDINGS = (".yaml", ".yml")
+SNAPSHOT = "expected.yaml"  # beside a practice of the shelf: written and read by programs only
 
 
 def files_of(paths: list[Path]) -> tuple[list[Path], list[Problem]]:
@@ -18,7 +19,7 @@ def files_of(paths: list[Path]) -> tuple[list[Path], list[Problem]]:
     files: list[Path] = []
     problems: list[Problem] = []
     for path in paths:
-        found = sorted(inner for inner in path.rglob("*") if inner.suffix in ENDINGS) if path.is_dir() else [path]
+        found = sorted(inner for inner in path.rglob("*") if is_checked(inner)) if path.is_dir() else [path]
         files += [file for file in found if file.is_file()]
         if not found:
             problems.append(Problem(str(path), None, None, "a folder", "it holds no .yaml file to check"))
@@ -27,6 +28,11 @@ def files_of(paths: list[Path]) -> tuple[list[Path], list[Problem]]:
         elif not path.is_file() and not path.is_dir():
             problems.append(Problem(str(path), None, None, path.name, "this is no file; name a file or a folder"))
     return list(dict.fromkeys(files)), problems
+
+
+def is_checked(file: Path) -> bool:
+    """Whether a file of a folder is one that people write."""
+    return file.suffix in ENDINGS and file.name != SNAPSHOT
 
 
 def no_such_file(path: Path) -> Problem:

@@ -10,6 +10,7 @@ from turnout.evening.values import nearest
 from turnout.problems import BadInput, Problem
 
 Kind = Literal["practice", "session", "tonight"]
+EXAMPLE = "hold-and-break"  # the session of the example evening
 FIRST_KEY = re.compile(rb"^(practice|session|tonight)\s*:", re.MULTILINE)
 PLAIN_STEMS = ("practice", "session", "tonight")  # then the folder carries the name
 
@@ -69,8 +70,9 @@ def find(text: str, kinds: tuple[Kind, ...], *, name: str) -> Path:
 
 
 def first(kind: Kind) -> Path:
-    """The shipped session or evening that stands for all: the first by name; raises BadInput when none is there."""
-    for item in shipped():
-        if item.kind == kind:
-            return item.path
+    """The shipped session or evening that stands for all: the example's, else the first by name; raises BadInput when
+    none is there."""
+    there = [item for item in shipped() if item.kind == kind]
+    for item in sorted(there, key=lambda item: item.name != EXAMPLE):
+        return item.path
     raise BadInput([Problem("the shelf", None, None, kind, f"no {kind} is installed; name a file instead")])

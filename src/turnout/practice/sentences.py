@@ -35,9 +35,18 @@ def people_sentences(setup: Setup, sides: Mapping[str, str] | None = None) -> li
         if home.at is not None:
             where = f"at a point {off_middle(*point_of(setup, groups[0]))}"
         role = groups[0].role if home.on_edge or groups[0].role != "inside" else ""
-        told.append(f"{counted(setup, groups, role, sides or {})} {where}.")
+        told.append(f"{counted(setup, groups, role, sides or {})} {where}{otherwise(groups[0])}.")
         last = home.place
     return told
+
+
+def otherwise(group: Group) -> str:
+    """' with the ball, in the court without it'; '' for a group with one home."""
+    home = group.without
+    if home is None:
+        return ""
+    edge = f"on {sides_words(home.sides) if home.sides else 'the edge'} of"
+    return f" with the ball, {edge if home.on_edge else 'inside'} {the(home.place)} without it"
 
 
 def by_home(setup: Setup) -> list[list[Group]]:
@@ -47,7 +56,7 @@ def by_home(setup: Setup) -> list[list[Group]]:
         if setup.count(group.key):
             alone = "" if group.role or group.side in COLOURS else group.side
             place = "" if group.keeper else group.home.place
-            home = (place, group.home.on_edge, group.home.sides, group.home.at)
+            home = (place, group.home.on_edge, group.home.sides, group.home.at, group.without)
             found.setdefault((home, group.role or alone), []).append(group)
     return list(found.values())
 

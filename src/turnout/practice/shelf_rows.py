@@ -16,6 +16,7 @@ from turnout.practice.read import key_of
 from turnout.practice.read_model import read_ground, read_people_lines
 from turnout.practice.read_small import read_ages, read_arrange
 from turnout.practice.setup import Setup
+from turnout.practice.sizing import sized
 from turnout.problems import BadInput
 from turnout.reading import Items, Node, Pairs, Report, Text, load
 from turnout.shapes.packing import Piece, pack
@@ -76,8 +77,8 @@ def without_rules(path: Path, root: Pairs, report: Report) -> Practice:
     groups = read_people_lines(root.get("people"), report, {place.name: place for place in ground}, {})
     return Practice(
         key=key_of(str(path)), name=said(root.get("practice")), about=said(root.get("about")),
-        ages=read_ages(root.get("ages"), report), develops=(), ground=tuple(ground), groups=tuple(groups), rules=(),
-        arrange=read_arrange(root.get("arrange"), report, ground),
+        ages=read_ages(root.get("ages"), report), develops=(), ground=sized(ground, groups), groups=tuple(groups),
+        rules=(), arrange=read_arrange(root.get("arrange"), report, ground),
     )  # fmt: skip
 
 

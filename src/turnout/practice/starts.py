@@ -2,6 +2,7 @@
 
 import math
 from collections.abc import Iterable
+from dataclasses import replace
 
 from turnout.practice.attack import attack_axis
 from turnout.practice.edges import edge_order, edge_spots, perimeter_point
@@ -35,6 +36,9 @@ def starts(setup: Setup) -> dict[str, tuple[Spot, ...]]:
     spots = edge_spots(setup, rows)
     rank: dict[str, int] = {}
     for group in setup.practice.groups:
+        if group.without is not None and _starts_without(setup, group, rows):
+            group = replace(group, home=group.without)
+            spots.pop(group.key, None)
         if group.key in spots:
             continue
         if group.waits or group.keeper or group.home.at is not None:
@@ -55,6 +59,15 @@ def starts(setup: Setup) -> dict[str, tuple[Spot, ...]]:
             spots[group.key] = _ring(place, number, order)
         spots[group.key] = tuple(_kept_out(setup, group, rows, spot) for spot in spots[group.key])
     return spots
+
+
+def _starts_without(setup: Setup, group: Group, rows: Iterable[Row]) -> bool:
+    """Whether a group with two homes starts in the one without the ball: where another side starts."""
+    if group.without is None or group.without.on_edge:
+        return False
+    start = next((row for row in rows if row.do in ("starts", "first pass") and row.when is None), None)
+    who = start.target if start and start.do == "first pass" else start.who if start else None
+    return group.side != (who.side if who and who.side else setup.practice.sides[0])
 
 
 def waiting_line(place: Place, behind: Direction, number: int, goals: Iterable[Place] = ()) -> tuple[Spot, ...]:

@@ -115,10 +115,23 @@ def without_numbers(phrase: Phrase) -> Phrase:
 
 
 def merged_ground(before: tuple[PlaceDef, ...], fresh: tuple[PlaceDef, ...]) -> tuple[PlaceDef, ...]:
-    """Places with those of the same name replaced and new ones at the end."""
+    """Places with those of the same name replaced and new ones at the end, but before whatever is made of them."""
     places = {place.name: place for place in before}
     places.update((place.name, place) for place in fresh)
-    return tuple(places.values())
+    ordered: dict[str, PlaceDef] = {}
+    for place in places.values():
+        put_after_its_own(place, places, ordered, ())
+    return tuple(ordered.values())
+
+
+def put_after_its_own(
+    place: PlaceDef, places: Mapping[str, PlaceDef], ordered: dict[str, PlaceDef], above: tuple[str, ...]
+) -> None:
+    """Put a place into `ordered` after the places it is made of; `above` are those that wait for it."""
+    for name in (place.of, *place.members):
+        if name and name in places and name not in ordered and name not in (*above, place.name):
+            put_after_its_own(places[name], places, ordered, (*above, place.name))
+    ordered.setdefault(place.name, place)
 
 
 def merged_groups(before: tuple[Group, ...], fresh: tuple[Group, ...]) -> tuple[Group, ...]:

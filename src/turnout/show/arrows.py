@@ -20,21 +20,32 @@ INSIDE = 0.4  # how much of the way to the middle a player coming in is drawn
 
 def ball_and_change(setup: Setup, marks: Sequence[Mark], rows: Sequence[Row]) -> tuple[Line, ...]:
     """The start's first pass, and the runs of the first change that follows a pass or a ball won."""
-    start = next((row for row in rows if row.do == "starts" and row.when is None), None)
-    holder = _holder(start.who, marks) if start else None
+    start, holder = _start(rows), first_on_the_ball(marks, rows)
     if start is None or holder is None:
         return ()
-    receiver = clearest(holder, marks)
+    receiver = clearest(holder, marks, start.target)
     ball = () if receiver is None else (Line("ball", holder, receiver, start.order[0]),)
     return (*ball, *_changes(setup, marks, rows, holder, receiver))
 
 
-def clearest(holder: int, marks: Sequence[Mark]) -> int | None:
-    """The team-mate (neutrals included) whose lane from `holder` stays farthest from every opponent; None: nobody."""
-    side = marks[holder].side
-    assert side is not None
-    ours = [i for i in _players(marks) if i != holder and _plays_with(marks[i], side.side)]
-    theirs = [i for i in _players(marks) if not _plays_with(marks[i], side.side)]
+def first_on_the_ball(marks: Sequence[Mark], rows: Sequence[Row]) -> int | None:
+    """Who starts with the ball; None where no sentence says so."""
+    start = _start(rows)
+    return _holder(start.who, marks) if start else None
+
+
+def _start(rows: Sequence[Row]) -> Row | None:
+    return next((row for row in rows if row.do in ("starts", "first pass") and row.when is None), None)
+
+
+def clearest(holder: int, marks: Sequence[Mark], to: Who | None = None) -> int | None:
+    """The team-mate (neutrals included; of `to` where a sentence names them) whose lane from `holder` stays farthest
+    from every opponent; None: nobody."""
+    sides = {_side(marks[holder]), to.side if to else None}
+    playing = [i for i in _players(marks) if i != holder and not marks[i].waits]
+    ours = [i for i in playing if any(_plays_with(marks[i], side) for side in sides if side)]
+    theirs = [i for i in playing if i not in ours]
+    ours = [i for i in ours if to is None or (to.side in (None, _side(marks[i])) and _in_role(marks[i], to.role))]
     reach = [i for i in ours if SHORT_M <= _apart(marks, holder, i) <= LONG_M]
     return max(reach, key=lambda i: (round(_clearance(marks, holder, i, theirs), 2), -i), default=None)
 
@@ -47,15 +58,26 @@ def _changes(
     for row in changes:
         if row.order[0] != first:
             return
-        if row.do == "exchange" and receiver is not None:
+        if receiver is not None and follows_the_pass(row, marks[receiver]):
             yield Line("run", holder, _short_of(marks, holder, receiver), row.order[0])
         elif row.do in ("comes in", "goes out"):
             yield from _in_or_out(setup, marks, row, holder)
 
 
+def follows_the_pass(row: Row, receiver: Mark) -> bool:
+    """Whether the passer goes where a pass to this receiver went: changes places with the receiver or joins them."""
+    kinds = {who.kind for who in (row.who, row.target) if who}
+    act = row.when.act if row.when else None
+    meant = act is None or act.to is None or _in_role(receiver, act.to.role)
+    return meant and (
+        kinds == {"passer", "receiver"} if row.do == "exchange" else row.do == "joins" and "passer" in kinds
+    )
+
+
 def _in_or_out(setup: Setup, marks: Sequence[Mark], row: Row, holder: int) -> Iterator[Line]:
-    """The change as the side without the ball would see it: it wins the ball, its player comes in, ours goes out."""
-    winners = row.who.whose == "its"
+    """The one who comes in or goes out: of the side in the When, which has the ball unless it is about to win it."""
+    winning = row.when is not None and row.when.act is not None and row.when.act.kind in ("win", "win and pass")
+    winners = (row.who.whose == "its") == winning
     side = marks[holder].side
     near = [
         i
@@ -109,6 +131,7 @@ def _short_of(marks: Sequence[Mark], start: int, end: int) -> Point:
 def _holder(who: Who, marks: Sequence[Mark]) -> int | None:
     """Of those the sentence names, the one deepest in the drawing."""
     named = [i for i in _players(marks) if who.side in (None, _side(marks[i])) and _in_role(marks[i], who.role)]
+    named = [i for i in named if not marks[i].waits]
     named = [i for i in named if not is_neutral(_side(marks[i]))] or named
     return min(named, key=lambda i: (marks[i].y_m, abs(marks[i].x_m), i), default=None)
 

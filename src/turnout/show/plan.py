@@ -11,7 +11,7 @@ from turnout.practice.nets import ends, net_behind
 from turnout.practice.setup import Setup
 from turnout.practice.table import Row, Who
 from turnout.practice.units import ball_holders, units_in, units_side
-from turnout.show.arrows import ball_and_change
+from turnout.show.arrows import ball_and_change, first_on_the_ball
 from turnout.show.drawing import Area, Bar, Drawing, Line, Mark, Measure, Point
 from turnout.show.ink import Side, sides_of
 from turnout.show.telling import describe
@@ -45,7 +45,7 @@ def setup_drawing(
     laid = corner_cones(setup) if cones is None else given_cones(cones, bars)
     marks = (*player_marks(setup, sides, spots), *laid)
     arrows: tuple[Line, ...] = ball_and_change(setup, marks, rows) if lines else ()
-    marks = (*marks, *_ball(marks, arrows, setup, rows))
+    marks = (*marks, *_ball(marks, setup, rows))
     areas = tuple(_area(place, index) for index, (_, place) in enumerate(setup.places) if _drawn(place))
     return Drawing(
         title=f"{setup.practice.name}, {players(setup.players)}",
@@ -168,12 +168,12 @@ def _measure(side: str, low: float, high: float, pace_m: float) -> Measure:
     return Measure(side, low, high, text, yards_text(length))  # type: ignore[arg-type]
 
 
-def _ball(marks: Sequence[Mark], lines: Sequence[Line], setup: Setup, rows: Sequence[Row]) -> tuple[Mark, ...]:
+def _ball(marks: Sequence[Mark], setup: Setup, rows: Sequence[Row]) -> tuple[Mark, ...]:
     """The ball at the feet of who starts; without a start sentence it lies in the middle. Where many are in play, one
     at the feet of the first of each small side."""
     if held := ball_holders(setup):
         return tuple(Mark("ball", marks[unit[0]].x_m, marks[unit[0]].y_m, number=unit[0]) for unit in held)
-    holder = next((line.start for line in lines if line.kind == "ball" and isinstance(line.start, int)), None)
+    holder = first_on_the_ball(marks, rows)
     if holder is not None:
         return (Mark("ball", marks[holder].x_m, marks[holder].y_m, number=holder),)
     return (Mark("ball", setup.field.x_m, setup.field.y_m, fixed=True),)

@@ -222,6 +222,8 @@ def _side(side: Side, part: FittedPart) -> SideView:
     for copy in part.copies:
         colour = dict(copy.bibs or part.bibs).get(side.side, side.colour)
         worn[colour] = worn.get(colour, 0) + sum(count for key, count in copy.setup.counts if key in keys)
+    if side.fill == "open":  # they wait, and take the bib of whom they replace
+        return SideView(side, sum(worn.values()), f"{sum(worn.values())} waiting")
     return SideView(side, sum(worn.values()), listed([_worn(colour, count) for colour, count in worn.items()]))
 
 

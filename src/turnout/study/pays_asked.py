@@ -26,6 +26,7 @@ from turnout.study.pays import (
 from turnout.study.thinking import OFTEN, RARELY
 
 SHELF = ("gull-square", "harbour-square", "breakwater", "four-coves", "open-water", "lock-gates")
+RARE = 4  # scores are rare: so many times the blocks where they are counted
 LADDER_GAMES = (*GAMES, *SHELF)
 RUNS_OF_PASSES = ("4 v 2, 12 m", "3 v 2, 15 m", "4 v 3, 14 m", "gull-square", "harbour-square")
 ONE_KEEPS = tuple(game for game in RUNS_OF_PASSES if game != "harbour-square")  # the other side only takes it
@@ -85,8 +86,12 @@ def ladders(rungs: str, *, games: tuple[str, ...] = LADDER_GAMES, runs: int = RU
 
 
 def _ladder(game: str, figure: Outcome, names: tuple[str, ...], variants: list[Variant], runs: int) -> Ladder:
+    times = RARE if figure.name.startswith("scores") else 1
     steps = [
-        paid(Experiment(f"{names[n]} to {names[n + 1]}", game, variants[n], variants[n + 1], figure), runs=runs)
+        paid(
+            Experiment(f"{names[n]} to {names[n + 1]}", game, variants[n], variants[n + 1], figure, times=times),
+            runs=runs,
+        )
         for n in range(len(names) - 1)
     ]
     return Ladder(game, figure.name, names, tuple(steps))

@@ -8,7 +8,6 @@ from turnout.play.kernel.ground import EDGE_OUT_M, allowed, along_edge, edge_poi
 from turnout.play.kernel.rolling import PATH_STEP_S, PATH_STEPS, predict
 from turnout.play.kernel.weights import *
 
-GAIN_S = 0.35  # nobody makes up more than this on the ball in one step of its path, so hopeless steps are skipped
 TOO_LATE_S = 0.5
 TIGHT_S, RUN_THROUGH_M = 0.15, 0.7
 PLAYABLE_M = 1.2

@@ -8,7 +8,7 @@ from turnout.play.kernel.columns import *
 from turnout.play.kernel.compiling import kernel, kernel_inlined
 from turnout.play.kernel.ground import allowed, touch_limit
 from turnout.play.kernel.judging import pass_counts, pass_points
-from turnout.play.kernel.kicking import LOFT_RISE, kick_strain, launch_mps, lofted_mps, turn_s
+from turnout.play.kernel.kicking import LOFT_RISE, arriving_mps, kick_strain, launch_mps, lofted_mps, turn_s
 from turnout.play.kernel.lanes import danger, lane_margin, pressure_on, room_m, sheltered
 from turnout.play.kernel.seeing import believe
 from turnout.play.kernel.shooting import best_shot, chance_there
@@ -105,6 +105,15 @@ def keep_it(P, I, Z, B, spots, i, pressure):
 
 
 @kernel_inlined
+def opposed(I, team):
+    """Whether anybody plays against a side; where nobody does a pass is struck no harder than it takes to arrive."""
+    for j in range(I.shape[0]):
+        if I[j, TEAM] == 1 - team:
+            return True
+    return False
+
+
+@kernel_inlined
 def pass_worth(P, I, A, B, G, R, Z, L, T, F, W, aim, plans, seen, spots, runs, i, j, pressure, first_time):
     """Worth of a pass from i to j: chance to arrive times what it opens; its aim, speed and lift (0: on the ground)."""
     now, team = B[NOW], I[i, TEAM]
@@ -120,7 +129,8 @@ def pass_worth(P, I, A, B, G, R, Z, L, T, F, W, aim, plans, seen, spots, runs, i
     ax, ay = allowed(P, I, R, Z, L, B, team, j, spots[j, 0] + vx * lead, spots[j, 1] + vy * lead, AIM_MARGIN_M)
     dx, dy = ax - x, ay - y
     gap = math.sqrt(dx * dx + dy * dy)
-    speed, lift = launch_mps(gap, W, A[i, KICK_TOP]), 0.0
+    speed = launch_mps(gap, W, A[i, KICK_TOP]) if opposed(I, team) else arriving_mps(gap, W)
+    lift = 0.0
     if gap < 2.0:
         return -2.0, ax, ay, speed, lift
     margin = lane_margin(P, I, A, R, W, spots, team, x, y, ax, ay, speed)

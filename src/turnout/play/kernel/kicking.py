@@ -23,15 +23,17 @@ LEAST_REACT_S = 0.03
 
 
 @kernel
-def launch_mps(distance_m, W, top_mps):
-    """Speed of a pass of this length: firm enough to arrive, firmer when longer and from a harder kicker.
-
-    The passer allows for tonight's surface only in part.
-    """
+def arriving_mps(distance_m, W):
+    """Speed of a pass of this length that arrives; the passer allows for tonight's surface only in part."""
     roll = 1.0 + W[K_BELIEF] * (W[K_ROLL] - 1.0)
-    arrive = math.sqrt(9.0 + 2.3 * roll * distance_m) / 0.62
+    return math.sqrt(9.0 + 2.3 * roll * distance_m) / 0.62
+
+
+@kernel
+def launch_mps(distance_m, W, top_mps):
+    """Speed of a pass of this length: firm enough to arrive, firmer when longer and from a harder kicker."""
     firm = (6.3 + 0.33 * distance_m) * (top_mps / CHILD_KICK_MPS) ** W[K_FIRM]
-    return min(0.85 * top_mps, max(arrive, firm))
+    return min(0.85 * top_mps, max(arriving_mps(distance_m, W), firm))
 
 
 @kernel

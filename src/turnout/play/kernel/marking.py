@@ -62,7 +62,7 @@ def men_over(P, I, R, team):
     over = 0
     for j in range(P.shape[0]):
         if I[j, JOURNEY] == 0 and R[I[j, ROLE], R_EDGE] < 0.0 and R[I[j, ROLE], R_KEEPS] < 0.0:
-            over += (I[j, TEAM] == team) - (I[j, TEAM] == 1 - team)
+            over += 1 if I[j, TEAM] == team else -1 if I[j, TEAM] == 1 - team else 0
     return over
 
 

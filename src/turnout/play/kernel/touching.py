@@ -7,6 +7,7 @@ from turnout.play.kernel.columns import *
 from turnout.play.kernel.compiling import kernel, kernel_inlined
 from turnout.play.kernel.ground import inside
 from turnout.play.kernel.judging import note
+from turnout.play.kernel.kicking import CHILD_KICK_MPS
 from turnout.play.kernel.lanes import sheltered
 from turnout.play.kernel.weights import *
 
@@ -17,7 +18,6 @@ STANDING_HANDS_M = 0.6
 NEAR_M = 2.0
 SET_MOST = 3.0  # a tackler who has been at his man for so many times SET_S is no better after more, free
 EASY_SHARE = 0.28  # a ball slower than this share of his own hardest kick is easy to take, free
-CHILD_KICK_MPS = 14.0
 PRESSED_TOUCH = 0.08
 BOUNCING = 0.06  # harder to take than a ball along the ground, free
 

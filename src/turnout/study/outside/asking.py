@@ -12,7 +12,7 @@ from turnout.study.outside.plays import Play, play_once
 from turnout.study.outside.register import ROWS, Row
 from turnout.study.outside.verdict import LEAST_SEEDS, Answer, answer, mean_of, waiting
 
-SEEDS = range(48)
+SEEDS = range(96)
 
 
 def output_checks() -> dict[str, Check]:

@@ -45,10 +45,11 @@ def _head(seeds: int, model: str) -> Iterator[str]:
     yield "# Simulated play against outside figures\n"
     yield (
         "Written by `tools/outside-checks`. Every row of the evidence that comes out of simulated play is played and "
-        "measured here, right or wrong: no expected figure and no tolerance is moved. *fit*: weights may be fitted to "
-        "the row. *test*: kept apart. A band is **inside** when the mean over seeds lies in it. A direction is "
-        "**clear** when the 90 % intervals of all its figures lie above zero the published way, **reversed** when one "
-        "lies wholly below, else **flat**.\n"
+        "measured here, right or wrong: no expected figure and no tolerance is moved. *fit*: weights may be fitted to"
+        " the row. *test*: kept apart from every search for weights; but whoever wrote the behaviours has read these "
+        "rows too, so they are no blind test (`docs/model.md`). A band is **inside** when the mean over seeds lies in"
+        " it. A direction is **clear** when the 90 % intervals of all its figures lie above zero the published way, "
+        "**reversed** when one lies wholly below, else **flat**.\n"
     )
     yield (
         f"{seeds} seeds of 300 s each (games of 20 min, and games whose figures are rare, longer), the same for all "
