@@ -93,8 +93,8 @@ is on the edge, “the floater” where somebody is neutral, “the middle” wh
 goes before such a word, and `also called` adds words of your own.
 
 It is read only if every word has its place and exactly one meaning is left; no word that turns a meaning (not, only,
-except, unless, until, before, other, at least, a number …) is ever passed over. `turnout check --tidy` writes it back as it
-is printed, two rules as two sentences. What is not read is answered with up to three forms, filled with what was
+except, unless, until, before, other, at least, a number) is ever passed over. `turnout check --tidy` writes it back as
+it is printed, two rules as two sentences. What is not read is answered with up to three forms, filled with what was
 said; “…” stands where nothing was.
 """
 INTRO = """# The practice language

@@ -134,7 +134,8 @@ def several(filled: Mapping[str, Value | None]) -> Value | None:
     first, named = (after[0] if isinstance(after, tuple) and after else after), tuple(flat([filled.get("a")]))
     before = named[-1].get("who") or named[-1].get("whom") if named and isinstance(named[-1], Phrase) else None
     about = isinstance(before, Phrase) and before.form in ("who.role", "who.side")
-    if about and isinstance(first, Phrase) and Phrase("who.YOU") in (first.get("who"), first.get("whom")):
+    loosely = (Phrase("who.YOU"), Phrase("who.ALL"))
+    if about and isinstance(first, Phrase) and (first.get("who") in loosely or first.get("whom") in loosely):
         return None
     return tuple(flat([filled.get("a"), filled.get("b")])) or None
 

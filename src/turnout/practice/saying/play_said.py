@@ -3,13 +3,13 @@
 from turnout.practice.saying.talk_said import TABLES as TALK
 from turnout.practice.saying.who_said import Rows
 
-WITH = "(to|with|for|on|on side of|alongside)"
+WITH = "(on for|there for|to|with|for|on|on side of|alongside)"
 STANDING: Rows = (
     ("[{x:you}] <may> use {w:named} <when> (you|they) (have|be on|be in) <ball>", "plays for(who={w}, side=who.side "
      "with the ball)"),
     ("{w:named} be (yours|with you|on your side|your player) <when> (you|they) (have|be on|be in) <ball> [and] "
      "[theirs (when|if) they (have|do) [it|<ball>]]", "plays for(who={w}, side=who.side with the ball)"),
-    ("{w:named} [always|only] (play|be|work|help|go|be play) (with|for|on) (both|either) side",
+    ("{w:named} [always|only] (play|be|be there|work|help|go|be play) (with|for|on) (both|either) side",
      "plays for(who={w}, side=who.side with the ball)"),
     (f"{{w:named}} [always|only] (play|be|work|help|go|be play|belong) [always|only] {WITH} {{s:group}}",
      "USES(who={w}, side={s})"),
@@ -198,6 +198,8 @@ START: Rows = (
 )  # fmt: skip
 AT: Rows = (("(at|in|from|on) {p:place}", "{p}"), ("(on|at) edge of {p:place_name}", "place.edge(place={p})"))
 BACK: Rows = (
+    ("(restart|restart play) with {r:restart}", "ball back(how={r})"),
+    ("<ball> (go out|out) [you|they|we] {r:restart}", "ball back(how={r})"),
     ("[all|every] restart (be|be by|be with|be from|come from|be take as) {r:restart}", "ball back(how={r})"),
     ("<when> <ball> (leave play|go out of play|go out) it be {r:restart}", "ball back(how={r})"),
     ("[it be|we use|we have|we will have|use] {r:restart} [only|not {x:restart}|no {x:restart}|instead of "
@@ -228,6 +230,7 @@ RESTART: Rows = (
     ("(pass|ball|restart|new pass|throw) from {w:group}", "restart.pass(who={w})"),
 )  # fmt: skip
 LAWS: Rows = (
+    ("it be offside (from|past|beyond|over) (halfway|halfway line|half line)", "offside"),
     ("(<ball>|ball|everything|pass) (on|along) (floor|ground|deck|grass)", "on the ground"),
     ("(free|unopposed) first pass then (they|you|defender) may (go|press|tackle|win it|come)", "free pass"),
     ("offside (on|be on)", "offside"),
@@ -317,7 +320,8 @@ LAWS = tuple((said.replace("((", "( ("), told) for said, told in LAWS)
 
 TABLES = {
     **TALK, "standing": (*STANDING, *WHEN, *START, *BACK, *LAWS), "extra": EXTRA, "inner": INNER, "next_in": NEXT,
-     "wait_side": (("(side|player|group|lot|1) (wait|off|rest|on side|in line)", "who.next group"), ("next (side|"
+     "wait_side": (("(side|player|group|lot|1) [that|who] [be] (wait|off|rest|on side|in line)", "who.next group"), (
+      "next (side|"
      "group|lot|1)", "who.next group")), "given": GIVEN,
     "call": CALL, "at": AT, "restart": RESTART,
     "rule": (("{r:scoring}", "{r}"), ("{r:limit}", "{r}"), ("{r:standing}", "{r}")),
@@ -325,6 +329,7 @@ TABLES = {
         ("{r:whole}", "{r}"), ("{r:whole} [and|but|then|while|or else] {s:rules}", "both(a={r}, b={s})"),
         ("{t:talk} {s:rules}", "{s}"), ("{o:order}", "{o}"), ("<when> (you|they) be {w:named} {s:more}",
          "ABOUT(who={w}, rule={s})"),
+        ("<when> (you|they) be {w:on_edge} {s:more}", "ABOUT(who={w}, rule={s})"),
     ),
     "order": (
         ("(stay|keep|remain) {p:in} {c:cond}", "LONG(form=stay in, who=who.everyone, where={p}, by={c})"),

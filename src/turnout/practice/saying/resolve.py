@@ -4,7 +4,7 @@ from turnout.practice.model import LINES, Group, Phrase, PlaceDef
 from turnout.practice.names import Names
 from turnout.practice.saying.coach_names import named_place
 
-YOU, YOURS = "who.YOU", "who.YOURS"
+YOU, YOURS, ALL = "who.YOU", "who.YOURS", "who.ALL"
 LIMITS = ("touches", "stay in", "stay out", "may not", "must", "stand still")
 # whoever does it first had not, or had, the ball before: saying so says nothing
 PLAIN = {
@@ -36,7 +36,7 @@ def told(rule: Phrase, names: Names) -> Phrase:
     """A limit on “you” as one on everyone; until “they have 2 touches”: the player there."""
     slots = []
     for name, value in rule.slots:
-        if value in (Phrase(YOU), Phrase(YOURS)) and rule.form in LIMITS:
+        if value in (Phrase(YOU), Phrase(YOURS), Phrase(ALL)) and rule.form in LIMITS:
             value = Phrase("who.everyone") if rule.form != "must" or len(names.sides) == 1 else Phrase("who.a side")
         if name == "until" and isinstance(value, Phrase) and rule.form in ("stay out", "no tackle"):
             value = there(value) if rule.get("where") else value

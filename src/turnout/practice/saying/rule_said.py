@@ -17,6 +17,8 @@ END += "play|maximum|on ball|before pass|and that be it|and that be all|rule]"
 PLAIN = "(only|just|max|maximum|at most|up to)"
 UNTIL = "[(until|before) {u:event}]"
 TOUCHES: Rows = (
+    (f"{{w:named}} [must] (pass|play|lay|give) [it|<ball>] [off|back] [in] (with|in|off) {N} {END}",
+     "touches(who={w}, n={n})"),
     (f"{N} {END} {{w:on_edge}}", "touches(who={w}, n={n})"),
     (f"{N} {END} {{w:on_edge}} [and] {{m:int}} [touch] {{q:in}}", "touches(who={w}, n={n}) + "
      "touches(who=who.everyone, n={m}, where={q})"),
@@ -35,7 +37,7 @@ TOUCHES: Rows = (
     (f"{{w:subject}} {HAVE} {N} {END} [{{p:in}}] {END}", "touches(who={w}, n={n}, where={p})"),
     (f"{{w:named}} {N} {END} [{{p:in}}]", "touches(who={w}, n={n}, where={p})"),
     (f"{N} {END} (for|by|from) {{w:group}} [{{p:in}}]", "touches(who={w}, n={n}, where={p})"),
-    (f"{N} {END} [{{p:in}}]", "touches(who=who.everyone, n={n}, where={p})"),
+    (f"{N} {END} [{{p:in}}]", "touches(who=who.ALL, n={n}, where={p})"),
     (f"{{p:in}} [it be|you have|you get|be|you be on|you be only allow|you be allow|they have|everyone have|we "
      f"play] {N} {END}",
      "touches(who=who.everyone, n={n}, where={p})"),
@@ -64,6 +66,9 @@ FREE_IN: Rows = (
      "as many as you like|as many as they like|as many as you want|free play)", "free"),
 )  # fmt: skip
 STAY: Rows = (
+    ("no (go|come|step) (in|into|inside) {p:place} <when> (you|they) be {w:named}", "stay out(who={w}, where={p})"),
+    ("{w:named} [must|have to] (wait|stay put|hold off|stay back|wait outside) until {u:event}", "stay out(who={w}, "
+     "where=place.INNER(who={w}), until={u})"),
     ("{w:named} [must|have to] stay (outside|out)", "stay out(who={w}, where=place.INNER(who={w}))"),
     ("{w:named} <maynot> (come in|go in|enter|come inside|step in|go inside|step inside)", "stay out(who={w}, "
      "where=place.INNER(who={w}))"),
@@ -167,6 +172,7 @@ EACH: Rows = (
     ("(from|of|on) (both|the 2|same|1|any 1|either) side", "each.side"),
 )  # fmt: skip
 TACKLE: Rows = (
+    ("(nobody|no player) (close|press|pressure) {w:named} [down]", "NOTACKLE(whom={w})"),
     ("{p:place} be [a] no tackle [zone|area]", "NOTACKLE(where=IN(p={p}))"),
     ("no tackle zone {p:in}", "NOTACKLE(where={p})"),
     ("(nobody|no player) [<may>|must|be to] tackle {w:group} [{p:in}] {c:until}",
@@ -195,6 +201,9 @@ TACKLE: Rows = (
 ANYBODY: Rows = (("(defend side|defender|anyone|side without <ball>|other side|opponent)", "who.everyone"),)
 UNTILS: Rows = (("", "NOCOND"), ("(until|before) {u:event}", "UNTIL(event={u})"))
 MUST: Rows = (
+    ("{w:subject} have [only] {t:span} (from|after) {b:doing} to {a:act}", "must(who={w}, act={a}, s={t}, after={b})"),
+    ("{w:subject} have [only] {t:span} to {a:act} (once|when|after) (you|they) [have] {b:act}", "must(who={w}, "
+     "act={a}, s={t}, after={b})"),
     ("(<when>|have|have just|from moment) [it be|you|they|{x:you}] {b:doing} {w:subject} <must> {a:act} (within|"
      "in|inside) {t:span}",
      "must(who={w}, act={a}, s={t}, after={b})"),
@@ -248,6 +257,9 @@ LINE: Rows = (
     ("[their|its|own] (line|edge|side)", "place.EDGE"),
 )  # fmt: skip
 MAYNOT: Rows = (
+    ("nobody (but|except|other than|apart from) {w:named} {a:act}", "only may(who={w}, act={a})"),
+    ("{p:place} be (only for {w:named}|just for {w:named}|for {w:named} only)", "only may(who={w}, "
+     "act=act.enter(where=BARE(p={p})))"),
     ("(nobody|no player) [else] [allow|be allow|be|may go|may be|go] {p:in} (except|but|apart from|other than) "
      "{w:named}", "only may(who={w}, act=act.enter(where=BARE(p={p})))"),
     ("{w:group} <maynot> {a:act} {c:until}", "LONG(form=may not, who={w}, act={a}, by={c})"),

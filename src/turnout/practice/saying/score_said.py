@@ -7,6 +7,11 @@ FOR = (
 )
 WITHIN = "[(within|in|inside|in under|in less than) {t:span} [of|after|from] [{b:doing}]]"
 SCORE: Rows = (
+    ("(you|they) have score (when|once|if) (you|they) {a:act}", "TIMED(who=who.YOU, n=1, act={a}, by=LIMIT)"),
+    ("(whichever side|first side|side) [to] {a:act} first (<earn>|<worth>) {n:points}", "TIMED(who=who.YOU, n={n}, "
+     "act={a}, by=LIMIT)"),
+    ("lose <ball> [and] (you|they) have {t:span} to win <ball> [back] (for|to get|to earn) {n:points_said}",
+     "score(who=who.YOU, n={n}, act=act.win, s={t}, after=act.lose)"),
     ("<when> {w:you} [manage to|can] {a:act} {u:timed} (you|they|your side|that side|their side|it) [have] score",
      "TIMED(who=who.YOU, n=1, act={a}, by={u})"),
     ("{a:act} {u:timed} and (you|they|your side) [have] score", "TIMED(who=who.YOU, n=1, act={a}, by={u})"),
@@ -166,6 +171,9 @@ ALL_UP_MUST: Rows = (
     ("<everyone> (must|have to|have got to|need to) be {p:in}", "while.in place(who=who.everyone, where={p})"),
 )  # fmt: skip
 AFTER: Rows = (
+    ("before [you|they] [<may>] (score|shoot|have a shoot|finish|go for goal) [you|they] (need|must have|must make|"
+     "have to make|have to have) [at least] {n:int} pass", "score after(event=event.act(who=who.YOU, "
+     "act=act.passes(k={n})))"),
     ("(it take|we want|i want|there must be|there have to be|we need) [at least] {n:int} pass before [you|they|a|"
      "any|] [<may>] (goal count|goal|score|shoot|finish|go for goal)",
      "score after(event=event.act(who=who.YOU, act=act.passes(k={n})))"),

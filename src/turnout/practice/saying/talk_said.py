@@ -25,6 +25,9 @@ GOOD = (
      "it quick)"
 )  # fmt: skip
 TALK: Rows = (
+    ("(and|then) go again (straight after|from there|after that)", "free"),
+    ("from (there|where it go out|where it go off)", "free"),
+    ("same as (saturday|a match|in match|sunday|always)", "free"),
     ("[so|and] [you|they] [must|have to|need to|get to] (be ready|look|think|have a look|know|scan|look up|decide) "
      "before (it|<ball>|pass) (come|arrive|get to you|get there)", "free"),
     ("(lose it|lose <ball>) and [you|they] (start|start again|go|be|go back) [again] (from|to|at) (zero|nowt|"
