@@ -8,6 +8,7 @@ WIN = "(win|regain|nick|steal|pinch|rob|intercept)"
 LOSE = "(lose|give away|give up|cough up|surrender|turn over|concede|hand over|waste|lose control of|get rob of)"
 RUN = "(dribble|drive|run|take|bring|walk|run with|dribble with|drive with|travel with|get|go with|move with|drib)"
 ACT: Rows = (
+    ("(get|have|make) [a] pass (through|between) {p:place} [to [<its>] mate]", "act.pass through(where={p})"),
     ("(get to|reach) {n:int} pass", "act.passes(k={n})"),
     ("pass receive {p:where}", "act.receive in(where={p})"),
     ("(get|have) <ball> under (your|their|his|her) foot (in|on|over|inside) {p:aim}", "act.stop in(where={p})"),

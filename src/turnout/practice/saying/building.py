@@ -85,9 +85,14 @@ def when(filled: Mapping[str, Value | None]) -> Value | None:
         return None
     changes = [bound(change, event) for change in flat([then])]
     pointed = [change for change in flat([then]) if isinstance(change, Phrase) and change.form == "change.points"]
-    if any(change is None for change in changes) or (len(changes) == 1 and any(loose(change) for change in pointed)):
+    if any(change is None for change in changes) or (len(changes) == 1 and pointed and told_of_you(event, pointed)):
         return None  # points for what they did themselves are a score
     return Phrase("when", (("event", event), ("then", listed(changes))))  # type: ignore[arg-type]
+
+
+def told_of_you(event: Phrase, pointed: list[Phrase]) -> bool:
+    """Whether points are for “you” or “they”, or follow what “you” or “they” did: then it is a score and no change."""
+    return any(loose(change) for change in pointed) or event.get("who") in (Phrase("who.YOU"), Phrase("who.YOURS"))
 
 
 def when_last(filled: Mapping[str, Value | None]) -> Value | None:

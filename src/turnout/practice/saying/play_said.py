@@ -43,6 +43,10 @@ STANDING: Rows = (
 EXTRA: Rows = (("{w:named}", "{w}"), ("(extra player|extra 1|spare player)", "place.EXTRA"))
 INNER: Rows = (("{p:place}", "{p}"), ("[and] (help|support|join in|play|make it {n:int} v {m:int})", "place.INNER"))
 WHEN: Rows = (
+    ("(winner|win side|score side|side that score|scorer) stay on [and] (other side|loser|lose side|others) (swap|"
+     "change) with {g:wait_side}",
+     "WHEN(event=event.act(who=who.a side, act=act.score), then=change.exchange(who=who.other side, with=who.next "
+      "group))"),
     ("(winner|win side) stay on [and] (loser|lose side) (off|out|come off|go off) [and] [{g:next} [straight] (on|in|"
      "come on|come in|up|go on)]",
      "WHEN(event=event.act(who=who.a side, act=act.score), then=change.exchange(who=who.other side, with=who.next "
@@ -133,6 +137,8 @@ CALL: Rows = (
 )  # fmt: skip
 SERVE = "(pass|play|serve|feed|roll|give|put|throw|knock|send|hit|pass out|play out)"
 START: Rows = (
+    ("(play|we play|do) {t:mins} (a|per|each|) (turn|game|go|round)", "TURN(t={t})"),
+    ("(play|we play|do) {s:secs} (a|per|each|) (turn|go|round)", "TURN(s={s})"),
     (f"{{w:server_who}} {SERVE} [<ball>|it|ball] in [from side|from the end|to start]", "first pass(who={w})"),
     (f"{{w:server_who}} {SERVE} [<ball>|it|ball] in [from side] to {{x:group}}", "first pass(who={w}, to={x})"),
     ("(turn|game|round) (finish|end|be over) (once|when|as soon as) (side|someone|1 side) (have|get|reach|score) "
@@ -198,6 +204,10 @@ START: Rows = (
 )  # fmt: skip
 AT: Rows = (("(at|in|from|on) {p:place}", "{p}"), ("(on|at) edge of {p:place_name}", "place.edge(place={p})"))
 BACK: Rows = (
+    ("<ball> [always] (come|go) [back] in (by|with|via|from) (dribble|dribble-in)", "ball "
+     "back(how=restart.dribble-in)"),
+    ("<ball> [always] (come|go) [back] in (by|with|via|from) (throw|throw-in)", "ball back(how=restart.throw-in)"),
+    ("<ball> [always] (come|go) [back] in (by|with|via|from) (kick|kick-in)", "ball back(how=restart.kick-in)"),
     ("(restart|restart play) with {r:restart}", "ball back(how={r})"),
     ("<ball> (go out|out) [you|they|we] {r:restart}", "ball back(how={r})"),
     ("[all|every] restart (be|be by|be with|be from|come from|be take as) {r:restart}", "ball back(how={r})"),
@@ -230,6 +240,8 @@ RESTART: Rows = (
     ("(pass|ball|restart|new pass|throw) from {w:group}", "restart.pass(who={w})"),
 )  # fmt: skip
 LAWS: Rows = (
+    ("[you|they] <maynot> score (in|through) {g:place_name} (you|they) have just score [in|through]", "no "
+     "repeat(where=place.named(place={g}))"),
     ("it be offside (from|past|beyond|over) (halfway|halfway line|half line)", "offside"),
     ("(<ball>|ball|everything|pass) (on|along) (floor|ground|deck|grass)", "on the ground"),
     ("(free|unopposed) first pass then (they|you|defender) may (go|press|tackle|win it|come)", "free pass"),
@@ -332,6 +344,7 @@ TABLES = {
         ("<when> (you|they) be {w:on_edge} {s:more}", "ABOUT(who={w}, rule={s})"),
     ),
     "order": (
+        ("(shoot|finish) (within|in|inside) {t:span}", "must(who=who.a side, act=act.shoot, s={t})"),
         ("(stay|keep|remain) {p:in} {c:cond}", "LONG(form=stay in, who=who.everyone, where={p}, by={c})"),
         ("(stay|keep) (out of|out|off|away from) {p:place} {c:cond}",
          "LONG(form=stay out, who=who.everyone, where={p}, by={c})"),

@@ -17,6 +17,7 @@ END += "play|maximum|on ball|before pass|and that be it|and that be all|rule]"
 PLAIN = "(only|just|max|maximum|at most|up to)"
 UNTIL = "[(until|before) {u:event}]"
 TOUCHES: Rows = (
+    (f"{N} {END} (once|when|while|whenever) (you|they) be {{p:in}}", "touches(who=who.everyone, n={n}, where={p})"),
     (f"{{w:named}} [must] (pass|play|lay|give) [it|<ball>] [off|back] [in] (with|in|off) {N} {END}",
      "touches(who={w}, n={n})"),
     (f"{N} {END} {{w:on_edge}}", "touches(who={w}, n={n})"),
@@ -66,6 +67,8 @@ FREE_IN: Rows = (
      "as many as you like|as many as they like|as many as you want|free play)", "free"),
 )  # fmt: skip
 STAY: Rows = (
+    ("(nobody|no player) (be to|may|must) (go|enter|step|stand) [in|into|inside|in to] {p:place}", "stay "
+     "out(who=who.everyone, where={p})"),
     ("no (go|come|step) (in|into|inside) {p:place} <when> (you|they) be {w:named}", "stay out(who={w}, where={p})"),
     ("{w:named} [must|have to] (wait|stay put|hold off|stay back|wait outside) until {u:event}", "stay out(who={w}, "
      "where=place.INNER(who={w}), until={u})"),
@@ -172,6 +175,7 @@ EACH: Rows = (
     ("(from|of|on) (both|the 2|same|1|any 1|either) side", "each.side"),
 )  # fmt: skip
 TACKLE: Rows = (
+    ("no tackle (someone|player) {p:in}", "NOTACKLE(where={p})"),
     ("(nobody|no player) (close|press|pressure) {w:named} [down]", "NOTACKLE(whom={w})"),
     ("{p:place} be [a] no tackle [zone|area]", "NOTACKLE(where=IN(p={p}))"),
     ("no tackle zone {p:in}", "NOTACKLE(where={p})"),

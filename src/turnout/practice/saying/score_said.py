@@ -7,6 +7,14 @@ FOR = (
 )
 WITHIN = "[(within|in|inside|in under|in less than) {t:span} [of|after|from] [{b:doing}]]"
 SCORE: Rows = (
+    ("{a:act} {u:timed} and (<its> side|that side) [have] (<earn>|<worth>) {n:points}", "TIMED(who=who.YOU, n={n}, "
+     "act={a}, by={u})"),
+    ("(score|goal) be by {a:finish}", "score(who=who.YOU, n=1, act={a})"),
+    ("{w:group} score (when it|if it|whenever it|by|when they) {a:finish}", "score(who={w}, n=1, act={a})"),
+    ("<when> <ball> (get|go|reach|come) [to] {w:named} [that be|it be] {n:points_said}", "score(who=who.YOU, n={n}, "
+     "act=act.pass to(to={w}))"),
+    ("[you|they] [may] score in any {p:place} [you like|you want|they like]", "score(who=who.YOU, n=1, "
+     "act=act.score(where={p}))"),
     ("(you|they) have score (when|once|if) (you|they) {a:act}", "TIMED(who=who.YOU, n=1, act={a}, by=LIMIT)"),
     ("(whichever side|first side|side) [to] {a:act} first (<earn>|<worth>) {n:points}", "TIMED(who=who.YOU, n={n}, "
      "act={a}, by=LIMIT)"),
@@ -119,6 +127,9 @@ POINTS_SAID: Rows = (
 )  # fmt: skip
 # what a side may do to score; a run of passes or a regain is rather what must come before a goal
 COUNTS: Rows = (
+    ("[{w:you}] only score (if|when) [you|they|it be] [finish|score|shoot|do it] {h:how}", "score how(how={h})"),
+    ("{h:goals} <worth> {n:points} and {k:goals} [<worth>] {m:points}", "score counts(how={h}, n={n}) + score "
+     "counts(how={k}, n={m})"),
     ("<when> it be {h:goals} [it|that] <worth> {n:points}", "score counts(how={h}, n={n})"),
     ("<when> {w:named} (set it up|make it|lay it on|assist|assist it|set <goal> up|set up goal|play the final "
      "pass|make pass) [it|that] <worth> {n:points}",

@@ -89,7 +89,7 @@ MOVER: Rows = (
     ("side [that|who] (score|have score)", "who.DOERS"),
     ("(you|we|he|she|that player|1|player)", "who.PERSON"),
     ("(them|him|her)", "who.THEM"),
-    ("(side|player|those|1) [that|who] [have] concede", "who.CONCEDERS"),
+    ("(side|player|those|1) [that|who] [have] (concede|let it in|let goal in|let 1 in)", "who.CONCEDERS"),
     ("conceding side", "who.CONCEDERS"),
     ("they", "who.THEY"),
     ("(that side|side|it|whoever do|scoring side)", "who.DOERS"),
