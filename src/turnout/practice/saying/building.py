@@ -155,7 +155,9 @@ def loose(value: object) -> bool:
     """Whether a “you” or “they” in it is not bound."""
     if not isinstance(value, Phrase):
         return False
-    return value.form in (PERSON, SIDE, THEY, THEM, "who.CONCEDERS") or any(loose(inner) for _, inner in value.slots)
+    return value.form in (PERSON, SIDE, THEY, THEM, "who.CONCEDERS", "who.MATE") or any(
+        loose(inner) for _, inner in value.slots
+    )
 
 
 def bound(change: Value, event: Phrase) -> Phrase | None:
@@ -174,6 +176,10 @@ def bound(change: Value, event: Phrase) -> Phrase | None:
             value = Phrase(met)
         if value == Phrase(THEY) and event.get("who") == Phrase("who.YOURS"):
             value = Phrase("who.other side")  # “if you lose it, they start”
+        if value == Phrase("who.MATE"):
+            if not isinstance(act, Phrase) or act.form != "act.pass to":
+                return None  # whom they swap with is certain after a pass alone
+            value = Phrase("who.receiver")
         if value == Phrase("who.CONCEDERS"):
             scored = isinstance(act, Phrase) and act.form == "act.score"
             value = Phrase("who.other side" if scored else SIDE)

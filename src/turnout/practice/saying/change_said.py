@@ -11,8 +11,8 @@ SECS: Rows = (
 SPAN: Rows = (("{s:secs}", "{s}"), ("{n:int} minute", "sixty(t={n})"), ("minute", "60"))
 MINS: Rows = (("{n:int} (minute|m)", "{n}"), ("minute", "1"))
 EVENT: Rows = (
-    ("shoot be (take|have|hit)", "event.act(who=who.YOU, act=act.shoot)"),
-    ("{w:group} be (find|reach)", "event.act(who=who.YOU, act=act.pass to(to={w}))"),
+    ("shoot be (take|have|hit)", "event.act(who=who.SOMEONE, act=act.shoot)"),
+    ("{w:group} be (find|reach)", "event.act(who=who.SOMEONE, act=act.pass to(to={w}))"),
     ("{n:int} {s:side_name} pass [be|have be] (complete|make|play)",
      "event.act(who=who.side(side={s}), act=act.passes(k={n}))"),
     ("<ball> [have] be (play|pass|put) (in|into|in to) (it|there)", "event.ball enters(where=place.it)"),
@@ -24,14 +24,15 @@ EVENT: Rows = (
     ("player there {a:act}", "event.act(who=who.player there, act={a})"),
     ("(player|they|receiver|he|she) (in there|in it|there) {a:act}", "event.act(who=who.player there, act={a})"),
     ("{w:named} ['s] [have|take|get|make] first touch", "event.act(who={w}, act=act.touches(n=1))"),
-    ("(there be|be|) (goal|score) [be score|go in]", "event.act(who=who.YOU, act=act.score)"),
-    ("<ball> be (win|win back|regain|intercept|take)", "event.act(who=who.YOU, act=act.win)"),
-    ("[<ball>|possession] be (lose|give away|turn over)", "event.act(who=who.YOU, act=act.lose)"),
-    ("possession (change|change hands)", "event.act(who=who.YOU, act=act.win)"),
+    ("(there be|be|) (goal|score) [be score|go in]", "event.act(who=who.SOMEONE, act=act.score)"),
+    ("<ball> be (win|win back|regain|intercept|take)", "event.act(who=who.SOMEONE, act=act.win)"),
+    ("[<ball>|possession] be (lose|give away|turn over)", "event.act(who=who.SOMEONE, act=act.lose)"),
+    ("possession (change|change hands)", "event.act(who=who.SOMEONE, act=act.win)"),
     ("(<ball>|pass|ball) (go|be play|be pass|come|go out|be give) [out] to {w:group}",
-     "event.act(who=who.YOU, act=act.pass to(to={w}))"),
-    ("<ball> be (receive|play|pass) {p:in}", "event.act(who=who.YOU, act=act.receive in(where={p}))"),
-    ("{n:int} pass [be|have be] (complete|make|play|string together)", "event.act(who=who.YOU, act=act.passes(k={n}))"),
+     "event.act(who=who.SOMEONE, act=act.pass to(to={w}))"),
+    ("<ball> be (receive|play|pass) {p:in}", "event.act(who=who.SOMEONE, act=act.receive in(where={p}))"),
+    ("{n:int} pass [be|have be] (complete|make|play|string together)", "event.act(who=who.SOMEONE, "
+     "act=act.passes(k={n}))"),
     ("<ball> (go|be|run|roll|leave|fly|go flying|be kick|get kick|be hit|be put) (out|off|out of play|dead|out of "
      "area|away)",
      "event.ball out"),
@@ -98,7 +99,7 @@ CHANGE: Rows = (
     ("(swap|change) [<place_swap>] with {x:mover}", "SWAP(who=who.PERSON, with={x})"),
     ("(change|swap) {w:named} (over|round|around)", "change.exchange(who=who.next group, with={w})"),
     ("(you|they|both|2 of you|2|you 2|you both|they both|) (swap|change) [<place_swap>]",
-     "change.exchange(who=who.PERSON, with=who.THEM)"),
+     "change.exchange(who=who.PERSON, with=who.MATE)"),
     ("{w:mover} (be go for|go for|go toward|aim for|be go to|be go at) {p:place} [on halfway]",
      "change.attacks(who={w}, where={p})"),
     ("{g:next} (set off|go off|start off)", "change.starts(who=who.next group)"),

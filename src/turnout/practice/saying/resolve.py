@@ -55,7 +55,7 @@ def there(event: Phrase) -> Phrase:
 
 def filled(phrase: Phrase, names: Names) -> Phrase:
     """A tree with its “you” and its crossing of lines filled."""
-    if phrase.form in (YOU, YOURS):
+    if phrase.form in (YOU, YOURS, "who.SOMEONE"):
         return anybody(names)
     if phrase.form.rpartition(".")[2].isupper() and phrase.form != "act.RUN":
         raise Open

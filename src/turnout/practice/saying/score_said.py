@@ -20,7 +20,11 @@ SCORE: Rows = (
      "act={a}, by=LIMIT)"),
     ("lose <ball> [and] (you|they) have {t:span} to win <ball> [back] (for|to get|to earn) {n:points_said}",
      "score(who=who.YOU, n={n}, act=act.win, s={t}, after=act.lose)"),
-    ("<when> {w:you} [manage to|can] {a:act} {u:timed} (you|they|your side|that side|their side|it) [have] score",
+    ("<when> <others> [manage to|can] {a:act} {u:timed} [then] they [have] score", "TIMED(who=who.YOU, n=1, "
+     "act={a}, by={u})"),
+    ("<when> <others> [manage to|can] {a:act} {u:timed} [then] they <earn> {n:points}", "TIMED(who=who.YOU, n={n}, "
+     "act={a}, by={u})"),
+    ("<when> {w:you} [manage to|can] {a:act} {u:timed} (you|your side|that side|it) [have] score",
      "TIMED(who=who.YOU, n=1, act={a}, by={u})"),
     ("{a:act} {u:timed} and (you|they|your side) [have] score", "TIMED(who=who.YOU, n=1, act={a}, by={u})"),
     ("{a:act} {u:timed} [and] (that be|it be|you get|make) {n:int} [to (you|your side)|for you]",
@@ -76,7 +80,7 @@ SCORE: Rows = (
     ("{a:act} {u:timed} (to|and|and you|and they|then you|you|and that|that|then it|and it) (<earn>|<worth>) "
      "{n:points}",
      "TIMED(who=who.YOU, n={n}, act={a}, by={u})"),
-    ("<when> {w:you} [manage to|can] {a:act} {u:timed} [then] [you|they|it|that|there|they all] (<earn>|<worth>|"
+    ("<when> {w:you} [manage to|can] {a:act} {u:timed} [then] [you|it|that|there] (<earn>|<worth>|"
      "be) {n:points}",
      "TIMED(who=who.YOU, n={n}, act={a}, by={u})"),
     ("<when> {w:group} [manage to|can] {a:act} {u:timed} [then] [they|it|that] (<earn>|<worth>) {n:points}",

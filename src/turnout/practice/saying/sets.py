@@ -21,6 +21,7 @@ SETS: dict[str, str] = {
     "earn your side|get your side|give your side|give them|earn them|get them|be score as)",
     "earn": "(be award|get yourself|have yourself|get themselves|get|score|earn|win|have|take|be give|pick up|claim|"
      "be award|bag|receive|gain|collect)",
+    "others": "(they|side|someone|player|that side|any side)",
     "you": "(they|he|she|someone|player|whoever|1|who|that|side that|side who|player who|1 who|those who|"
     "that side|that player|everyone who|their side)",
     "its": "(its|their|your|his|her|our|own)",
