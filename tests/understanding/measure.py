@@ -3,7 +3,6 @@
 With `--misses` it lists the sentences that fell short; not for the held-back half before its one measurement is done.
 """
 
-import re
 import sys
 from collections.abc import Iterable
 from dataclasses import dataclass
@@ -11,13 +10,11 @@ from math import sqrt
 
 from understanding.corpus import Meaning, Sentence, meaning, names, right_forms, right_meanings, sentences
 
-from turnout.practice.forms import FORMS
 from turnout.practice.names import Names
-from turnout.practice.rules import RuleError, parse_rule
+from turnout.practice.rules import RuleError, parse_rule, parse_rules
 
 MOST_SUGGESTIONS = 3
 Z95 = 1.959964  # of the standard normal, two-sided 95 %
-EXAMPLE = re.compile(r"a sentence like it: “([^”]+)”")
 
 
 @dataclass(frozen=True)
@@ -47,16 +44,16 @@ def understood(said: Sentence) -> Found:
     """The sentence read as it stands, else what the reader suggests."""
     known = names(said.context)
     try:
-        return Found(said, meaning(said.context, [parse_rule(said.sentence, known)]), ())
+        return Found(said, meaning(said.context, parse_rules(said.sentence, known)), ())
     except RuleError as error:
         return Found(said, None, suggested_forms(said.sentence, error, known))
 
 
 def suggested_forms(sentence: str, error: RuleError, known: Names) -> tuple[str, ...]:
-    """The forms a message offers: the sentence with its near spelling, then the sentences named in it."""
-    offers = [text for text in (corrected(sentence, error), *EXAMPLE.findall(error.expected)) if text]
-    forms = [form for text in offers if (form := form_of(text, known))]
-    return tuple(dict.fromkeys(forms))
+    """The forms a message offers: the sentence with its near spelling, then the forms named in it."""
+    near = corrected(sentence, error)
+    forms = [form_of(near, known) if near else None, *(offer.form for offer in error.offers)]
+    return tuple(dict.fromkeys(form for form in forms if form))
 
 
 def corrected(sentence: str, error: RuleError) -> str | None:
@@ -67,10 +64,7 @@ def corrected(sentence: str, error: RuleError) -> str | None:
 
 
 def form_of(text: str, known: Names) -> str | None:
-    """The form of a suggested sentence; of one in the language's own example names too."""
-    own = {form.example: form.id for form in FORMS}
-    if text in own:
-        return own[text]
+    """The form of a corrected sentence; None where it does not read."""
     try:
         return parse_rule(text, known).form
     except RuleError:

@@ -2,7 +2,7 @@
 
 import re
 from collections.abc import Iterable, Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from functools import cache
 
 from turnout.practice.model import Group, PlaceDef, Practice
@@ -22,7 +22,8 @@ class Names:
 
     `lists` are the places that are several places, `units` the sides that are many small sides: one of them is
     “a gate”, “a pair”. `ones` are the roles that at most one player of a side has (“the server”), `shared` those of
-    them that several sides have (“keepers”, “the amber keeper”).
+    them that several sides have (“keepers”, “the amber keeper”). `groups` and `ground` tell whom and what a coach's own
+    words mean; names are the same without them.
     """
 
     sides: tuple[str, ...] = ()
@@ -33,6 +34,8 @@ class Names:
     units: tuple[str, ...] = ()
     ones: tuple[str, ...] = ()
     shared: tuple[str, ...] = ()
+    groups: tuple[Group, ...] = field(default=(), compare=False, repr=False)
+    ground: tuple[PlaceDef, ...] = field(default=(), compare=False, repr=False)
 
     def all(self) -> tuple[str, ...]:
         """Every name and other word."""
@@ -60,6 +63,8 @@ def collect(
         tuple(group.side for group in groups if group.of > 1),
         ones,
         tuple(role for role in ones if sum(group.role == role for group in groups) > 1),
+        groups,
+        ground,
     )
 
 

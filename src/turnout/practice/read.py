@@ -90,7 +90,8 @@ def sentences_of(root: Pairs, report: Report) -> Practice | None:
         balls_in_play=in_play, balls_at_once=at_once,
     )  # fmt: skip
     written = root.get("rules")
-    every_rule = isinstance(written, Items) and len(rules) == len(written.items)
+    said = {(rule.source.line, rule.source.column, rule.source.text) for rule in rules}
+    every_rule = isinstance(written, Items) and len(said) == len(written.items)
     steps = read_steps(root.get("steps"), report, practice, names, check=every_rule)
     practice = replace(practice, steps=tuple(steps))
     return practice if ground and groups else None

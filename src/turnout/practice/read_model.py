@@ -9,7 +9,7 @@ from turnout.practice.model import Group, Home, PlaceDef, Rule, Source
 from turnout.practice.names import COLOURS, Names, spellings
 from turnout.practice.people_words import MOST, PeopleError, read_people
 from turnout.practice.printing import print_rule
-from turnout.practice.rules import RuleError, parse_rule
+from turnout.practice.rules import RuleError, parse_rules
 from turnout.reading import Items, Node, Report, Text, nearest
 from turnout.reading.nodes import shown
 
@@ -105,29 +105,28 @@ def check_roles(every: list[Group], fresh: list[Group], report: Report, pairs: N
 
 
 def read_rules(node: Node | None, report: Report, names: Names, what: str) -> list[Rule]:
-    """The sentences of a list of rules."""
+    """The rules of a list of sentences; a sentence may say more than one."""
     if node is None:
         return []
     if not isinstance(node, Items):
         report.add(node, f"{what} is a list: each sentence on its own line after “- ”")
         return []
-    rules = (read_rule(item, node, report, names) for item in node.items[:MOST_LINES])
-    return [rule for rule in rules if rule]
+    return [rule for item in node.items[:MOST_LINES] for rule in read_rule(item, node, report, names)]
 
 
-def read_rule(item: Node, inside: Items, report: Report, names: Names) -> Rule | None:
-    """One sentence; a colon that made a key of it, or a comma that cut it, is explained."""
+def read_rule(item: Node, inside: Items, report: Report, names: Names) -> list[Rule]:
+    """What one sentence says; a colon that made a key of it, or a comma that cut it, is explained."""
     if not isinstance(item, Text):
         quoted = f'- "{shown(item)}"'
         report.add(item, f"a rule is one line of text; a colon inside it needs quotes: {quoted}")
-        return None
+        return []
     try:
-        phrase = parse_rule(item.value, names)
+        phrases = parse_rules(item.value, names)
     except RuleError as error:
         hint = "; inside [ ] a comma ends a sentence: write each on its own line after “- ”" if inside.flow else ""
         report.add(item, error.expected + hint, read=error.read, near=error.nearest, offset=error.offset)
-        return None
-    return Rule(phrase, print_rule(phrase, names), source_of(item, report))
+        return []
+    return [Rule(phrase, print_rule(phrase, names), source_of(item, report)) for phrase in phrases]
 
 
 def stand_in(side: str) -> bool:

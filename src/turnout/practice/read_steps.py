@@ -66,6 +66,8 @@ def changes_of(
         units=tuple(dict.fromkeys((*names.units, *fresh.units))),
         ones=tuple(role for role in (*names.ones, *fresh.ones) if role not in more_than_one(people)),
         shared=tuple(dict.fromkeys((*names.shared, *fresh.shared))),
+        groups=(*names.groups, *fresh.groups),
+        ground=(*names.ground, *fresh.ground),
     )
     sentences = {key: tuple(read_rules(pairs.get(key), report, names, key)) for key in ("add", "remove", "change")}
     if name is None:

@@ -7,6 +7,7 @@ from turnout.practice.forms import FORMS
 from turnout.practice.ground_words import SHAPES
 from turnout.practice.people_words import SHAPES as PEOPLE_SHAPES
 from turnout.practice.phrases import PHRASES
+from turnout.practice.saying.examples import LOOSELY, NOT_READ
 from turnout.practice.templates import Agree, Entry, Maybe, Part, Slot, Word, parts
 
 SLOT_WORDS = {
@@ -81,6 +82,21 @@ FIXED = (
     "A score by an act nobody was allowed counts nothing.",
     "Those who wait stand in a line off the field, behind the middle of that side, or beside a goal that stands there.",
 )
+LOOSE = """
+## How loosely one may write
+
+A sentence is first read as it stands above. Where that fails it is read as a coach would say it: capitals, plurals,
+number words and short forms (“can't”, “two-touch”) are free, clauses may stand in another order, “if”, “once” and
+“whenever” are When, talk is passed over (“lads”, “so be quick”), and two rules may stand in one sentence. Words for
+players and places hold only where exactly one role or place of the practice fits: “the outside players” where one role
+is on the edge, “the floater” where somebody is neutral, “the middle” where one place lies there. A name of the practice
+goes before such a word, and `also called` adds words of your own.
+
+It is read only if every word has its place and exactly one meaning is left; no word that turns a meaning (not, only,
+except, unless, until, before, other, at least, a number) is ever passed over. `turnout check --tidy` writes it back as
+it is printed, two rules as two sentences. What is not read is answered with up to three forms, filled with what was
+said; “…” stands where nothing was.
+"""
 INTRO = """# The practice language
 
 Written by `python -m turnout.practice.reference` from the declarations in `turnout/practice/forms.py` and
@@ -96,6 +112,8 @@ def reference() -> str:
         told += [f"\n## {title}\n", *(phrase_line(entry) for entry in PHRASES if entry.type == kind)]
     told += ["\n## Ground: one place a line\n", *(f"- {line}" for line in ground_lines())]
     told += ["\n## People: one group a line\n", *(f"- {line}" for line in people_lines())]
+    told += [LOOSE, *(f"- {said} → *{printed}*" for said, printed in LOOSELY)]
+    told += ["\nNot read:\n", *(f"- {said} — {why}" for said, why in NOT_READ)]
     told += ["\n## Meanings fixed once\n", *(f"- {line}" for line in FIXED)]
     return "\n".join(told) + "\n"
 

@@ -12,7 +12,7 @@ from turnout.practice.model import Practice
 from turnout.practice.names import Names, collect, names_of, plural, singular, spellings
 from turnout.practice.printing import print_rule
 from turnout.practice.read import practice_of
-from turnout.practice.rules import RuleError, parse_rule
+from turnout.practice.rules import RuleError, parse_rules
 from turnout.practice.writing import sentence_ways
 from turnout.problems import BadInput, Problem
 from turnout.reading import Items, Pairs, Report, Text, load_text, nearest
@@ -129,15 +129,16 @@ def followed(said: str, change: Exchange, practice: Practice) -> str:
 def sentence(said: str, change: Exchange, practice: Practice) -> str:
     """A sentence in the coach's words with the name exchanged; the printed one where those would mean another thing."""
     names = every_name(practice)
-    wanted = change.phrase(parse_rule(said, names))
-    if wanted == parse_rule(said, names):
+    found = parse_rules(said, names)
+    wanted = tuple(change.phrase(rule) for rule in found)
+    if wanted == found:
         return said
     fresh = every_name(told(practice, change))
-    own = exchanged(said, change, practice)
+    own, printed = exchanged(said, change, practice), " ".join(print_rule(rule, fresh) for rule in wanted)
     try:
-        return own if parse_rule(own, fresh) == wanted else print_rule(wanted, fresh)
+        return own if parse_rules(own, fresh) == wanted else printed
     except RuleError:
-        return print_rule(wanted, fresh)
+        return printed
 
 
 def exchanged(said: str, change: Exchange, practice: Practice) -> str:

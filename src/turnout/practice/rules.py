@@ -1,6 +1,7 @@
 """One rule sentence: read into a tree, or answered with where it fails and what could stand there."""
 
 import math
+from dataclasses import dataclass
 
 from turnout.practice.binding import misfit
 from turnout.practice.canonical import canonical
@@ -13,7 +14,7 @@ from turnout.practice.printing import Printer, print_rule
 from turnout.problems import TurnoutError
 from turnout.reading import nearest
 
-__all__ = ["RuleError", "parse_rule", "print_rule"]
+__all__ = ["Offer", "RuleError", "parse_rule", "parse_rules", "print_rule"]
 
 SHOWN_EXPECTED = 6  # words listed as possible before “…”
 LEAST_LIKENESS = 0.3  # of an example shown; lower shares only words such as “the”
@@ -24,19 +25,54 @@ NUMBER_WORDS = {
 }  # fmt: skip
 
 
-class RuleError(TurnoutError):
-    """A sentence that cannot be read: `offset` is the character where it fails, `read` the word there."""
+@dataclass(frozen=True)
+class Offer:
+    """A form that a sentence may be meant to have, its slots filled as far as they go (“…”: nothing was said)."""
 
-    def __init__(self, offset: int, read: str, expected: str, nearest: str | None = None):
+    form: str
+    text: str
+
+
+class RuleError(TurnoutError):
+    """A sentence that cannot be read: `offset` is the character where it fails, `read` the word there; `offers` are
+    the nearest forms, best first."""
+
+    def __init__(
+        self, offset: int, read: str, expected: str, nearest: str | None = None, offers: tuple[Offer, ...] = ()
+    ):
         self.offset = offset
         self.read = read
         self.expected = expected
         self.nearest = nearest
+        self.offers = offers
         super().__init__(f"read “{read}”; {expected}")
+
+    def with_offers(self, offers: tuple[Offer, ...]) -> "RuleError":
+        """The same, with the nearest forms told, unless a slip of the pen is the nearer fault."""
+        slip = self.nearest is not None and not self.nearest.isdigit()  # a number word is read anyway
+        if slip or not offers:
+            return RuleError(self.offset, self.read, self.expected, self.nearest, offers)
+        told = self.expected.partition("; a sentence like it: ")[0]
+        listed = " or ".join(f"“{offer.text}”" for offer in offers)
+        return RuleError(self.offset, self.read, f"{told}; did you mean {listed}", None, offers)
+
+
+def parse_rules(text: str, names: Names) -> tuple[Phrase, ...]:
+    """The rules a sentence says: as the language has it, or else in everyday words where exactly one meaning is left.
+    Raises RuleError located at the word where the language stops, with the nearest forms."""
+    try:
+        return (parse_rule(text, names),)
+    except RuleError as error:
+        from turnout.practice.saying.reading import understood
+
+        found, offers = understood(text, names)
+        if found:
+            return found
+        raise error.with_offers(offers) from None
 
 
 def parse_rule(text: str, names: Names) -> Phrase:
-    """The tree of a rule sentence; raises RuleError located at the word where it fails."""
+    """The tree of a sentence in the words of the language; raises RuleError located at the word where it fails."""
     if not text.strip():
         raise RuleError(0, text, "a rule is a sentence")
     try:

@@ -1,4 +1,7 @@
-"""Writing sentences the printed way: what reads but is worded otherwise is replaced, everything else stays."""
+"""Writing sentences the printed way: what reads but is worded otherwise is replaced, everything else stays.
+
+A sentence that says two rules is written as two.
+"""
 
 from dataclasses import dataclass
 
@@ -7,7 +10,7 @@ from turnout.practice.renaming import read
 from turnout.practice.writing import sentence_ways
 from turnout.problems import BadInput, Problem
 from turnout.reading import Text
-from turnout.reading.edit import Draft
+from turnout.reading.edit import Draft, Way
 
 
 @dataclass(frozen=True)
@@ -24,17 +27,36 @@ def tidied(draft: Draft) -> tuple[Draft, list[Reworded]]:
     """The draft with every sentence the printed way, and which ones changed; raises BadInput when the file has a fault
     or a sentence would come to mean something else."""
     practice = read(draft)
-    printed = {(rule.source.line, rule.source.text): rule.text for rule in every_rule(practice)}
-    after, changes = draft, []
-    for way in sentence_ways(draft):
+    printed = printed_of(practice)
+    after = draft
+    changes: list[Reworded] = []
+    for way in reversed(sentence_ways(draft)):  # from the last, so that what is put in moves nothing before it
         node = draft.at(way)
-        if isinstance(node, Text) and (now := printed.get((node.line, node.value), node.value)) != node.value:
-            changes.append(Reworded(draft.file, node.line, node.value, now))
-            after = after.set(way, now)
+        said = printed.get((node.line, node.value), ()) if isinstance(node, Text) else ()
+        if isinstance(node, Text) and said and said != (node.value,):
+            changes.insert(0, Reworded(draft.file, node.line, node.value, " ".join(said)))
+            after = written(after, way, said)
     if changes and meanings(read(after)) != meanings(practice):
         told = "printed, a sentence would mean something else; nothing is changed"
         raise BadInput([Problem(draft.file, changes[0].line, None, changes[0].was, told)])
     return after, changes
+
+
+def printed_of(practice: Practice) -> dict[tuple[int, str], tuple[str, ...]]:
+    """What each sentence of the file says, as it is printed, by its line and its words."""
+    found: dict[tuple[int, str], tuple[str, ...]] = {}
+    for rule in every_rule(practice):
+        key = (rule.source.line, rule.source.text)
+        found[key] = tuple(dict.fromkeys((*found.get(key, ()), rule.text)))
+    return found
+
+
+def written(draft: Draft, way: Way, said: tuple[str, ...]) -> Draft:
+    """The draft with a sentence in place of the one at `way`, and those that follow it after it."""
+    after = draft.set(way, said[0])
+    for number, text in enumerate(said[1:], start=1):
+        after = after.insert(way[:-1], int(way[-1]) + number, text)
+    return after
 
 
 def every_rule(practice: Practice) -> list[Rule]:

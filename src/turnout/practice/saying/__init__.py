@@ -1,0 +1,1 @@
+"""How loosely a sentence may be written: everyday phrasings, each declared once."""
