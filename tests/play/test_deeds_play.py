@@ -115,7 +115,7 @@ def test_points_for_keeping_come_after_so_long_without_losing_it(tmp_path: Path)
 
 def test_passes_over_a_place_are_tried_and_clear_it(tmp_path: Path) -> None:
     paid = toy(tmp_path, ["A side scores 3 for passing over the centre zone."], PITCH)
-    tried = [[over_aims(played(case, seed, 1800), case) for seed in SEEDS] for case in cases]
+    tried = [[over_aims(played(case, seed, 1800), case) for seed in SEEDS] for case in (paid, toy(tmp_path, [], PITCH))]
     assert clear_of_zero(*tried)[0] > 0
     zone = paid.place("centre zone")
     scores = [row for seed in SEEDS for row in of_kind(played(paid, seed, 1800), c.LOG_SCORE) if row[c.LOG_OTHER] == 3]
