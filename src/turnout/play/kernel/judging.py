@@ -57,11 +57,7 @@ def happens(P, I, B, G, R, Z, T, edges, E, V, H, Q, runs, LOG, event, player, te
                 continue
         if event >= E_TOUCHES and T[row, ROW_COUNT] > 0 and event != E_PASSES and T[row, ROW_COUNT] != count:
             continue
-        if (
-            event == E_PASS
-            and T[row, ROW_TO_ROLES] != 0
-            and ((T[row, ROW_TO_ROLES] >> received) & 1 == 0)
-        ):
+        if event == E_PASS and T[row, ROW_TO_ROLES] != 0 and ((T[row, ROW_TO_ROLES] >> received) & 1 == 0):
             continue
         if T[row, ROW_DO] == D_POINTS:
             worth = worth_now(P, I, B, G, R, Z, T, row, event, team)
